@@ -1,0 +1,1 @@
+"""The window, and the only folder that says PySide6."""

@@ -1,0 +1,83 @@
+"""Every error this program raises on purpose, and who raises it.
+
+```
+InlayfitError
+├── LengthError (ValueError)         units: the text is not one clear length
+├── ReadError                        formats: nothing of the file can be shown
+│   ├── NotADrawingError             neither DXF nor SVG, or empty, or not a file
+│   ├── HostileFileError             refused for safety: entities, recursion, absurd size
+│   └── NoOutlineError               a drawing, but without one closed outline
+├── WriteError (OSError)             formats, document: the file could not be written
+│   └── ReadBackError                written, but it does not read back as the same drawing
+├── SpecError (ValueError)           fit: the numbers asked for contradict each other
+├── ProjectError                     document: a project file that cannot be opened
+└── Cancelled                        progress: the person, or a newer request, stopped the work
+```
+
+A flawed file is a `Finding`, not an error: readers raise only when there is nothing left to show.
+Each message is one sentence that says what is wrong and ends with what to do.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+
+class InlayfitError(Exception):
+    """The root; its text is fit to be shown to a person as it stands."""
+
+
+class LengthError(InlayfitError, ValueError):
+    """Raised by `units` for a text that is not one clear length."""
+
+    def __init__(self, message: str, *, text: str) -> None:
+        super().__init__(message)
+        self.text = text
+
+
+class ReadError(InlayfitError):
+    """Raised by a reader when nothing of the file can be shown."""
+
+    def __init__(self, message: str, *, path: Path | None = None) -> None:
+        super().__init__(message)
+        self.path = path
+
+
+class NotADrawingError(ReadError):
+    """The file is neither DXF nor SVG, or it is empty, or not a file at all."""
+
+
+class HostileFileError(ReadError):
+    """The file was refused for safety."""
+
+
+class NoOutlineError(ReadError):
+    """The drawing holds no closed outline."""
+
+
+class WriteError(InlayfitError, OSError):
+    """Raised when a file could not be written; nothing half-written is left behind."""
+
+    def __init__(self, message: str, *, path: Path | None = None) -> None:
+        super().__init__(message)
+        self.path = path
+
+
+class ReadBackError(WriteError):
+    """A file was written but does not read back as the same drawing; it was removed."""
+
+
+class SpecError(InlayfitError, ValueError):
+    """Raised by `fit` when the numbers asked for contradict each other."""
+
+
+class ProjectError(InlayfitError):
+    """Raised by `document` for a project file that cannot be opened."""
+
+    def __init__(self, message: str, *, path: Path | None = None) -> None:
+        super().__init__(message)
+        self.path = path
+
+
+class Cancelled(InlayfitError):  # noqa: N818 - a state of the work, not a fault
+    """Raised by `progress.Progress.raise_if_cancelled`."""
