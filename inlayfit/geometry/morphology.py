@@ -8,18 +8,25 @@
 (Standard mathematical morphology; see Serra, Image Analysis and Mathematical Morphology, 1982.)
 
 GEOS computes the offsets; the number of chords per quarter turn comes from the arc tolerance, so each
-result is within `Tolerance.arc_mm` of the true one for every radius. A slot exactly one disk wide would
-vanish from an opening by one rounding error, so the first step uses the radius less
-`Tolerance.cutter_slack_mm`, and the second gives back as much as the first took.
+result is within `Tolerance.arc_mm` of the true one for every radius.
+
+A slot exactly one disk wide vanishes from a plain opening by one rounding error. So the erosion is also
+done with a radius smaller by `Tolerance.cutter_slack_mm`; what only that one can reach is a *tight sweep*
+and is added, with its slightly smaller disk. Everywhere else the full radius stands, so rounded corners
+have the true radius. Closing is the mirror image.
 """
 
 from __future__ import annotations
 
 import shapely
+from shapely import MultiPolygon
 
 from inlayfit.geometry.flatten import quad_segments
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
+
+_SHORTEST_SWEEP_SLACKS = 30.0  # a tight sweep shorter than so many slacks is the tip of a corner
+_NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
 def dilate(region: Region, distance: float, tolerance: Tolerance) -> Region:
@@ -37,16 +44,72 @@ def erode(region: Region, distance: float, tolerance: Tolerance) -> Region:
 
 def opened(region: Region, radius: float, tolerance: Tolerance) -> Region:
     """All that a disk of this radius can sweep inside the region; convex corners come out rounded."""
-    slack = min(tolerance.cutter_slack_mm, radius / 2)
-    shrunk = radius - slack
-    return dilate(erode(region, shrunk, tolerance), shrunk, tolerance) if radius > 0 else region
+    if radius <= 0 or region.is_empty:
+        return region
+    slack = _slack(radius, tolerance)
+    centres = erode(region, radius, tolerance)
+    loose = erode(region, radius - slack, tolerance)
+    swept = dilate(centres, radius, tolerance)
+    if not _differ_more_than_an_offset(centres, loose, slack):
+        return swept
+    tight = _tight_sweeps(loose, dilate(centres, _NEAR_SLACKS * slack, tolerance), slack)
+    return swept if tight.is_empty else swept.union(dilate(tight, radius - slack, tolerance))
 
 
 def closed(region: Region, radius: float, tolerance: Tolerance) -> Region:
     """The region with everything filled that a disk outside cannot reach; concave corners rounded."""
-    slack = min(tolerance.cutter_slack_mm, radius / 2)
-    grown = radius - slack
-    return erode(dilate(region, grown, tolerance), grown, tolerance) if radius > 0 else region
+    if radius <= 0 or region.is_empty:
+        return region
+    slack = _slack(radius, tolerance)
+    grown = dilate(region, radius, tolerance)
+    loose = dilate(region, radius - slack, tolerance)
+    filled = erode(grown, radius, tolerance)
+    if not _differ_more_than_an_offset(grown, loose, slack):
+        return filled
+    tight = _tight_sweeps(erode(grown, _NEAR_SLACKS * slack, tolerance), loose, slack)
+    return filled if tight.is_empty else filled.minus(dilate(tight, radius - slack, tolerance))
+
+
+def _slack(radius: float, tolerance: Tolerance) -> float:
+    return min(tolerance.cutter_slack_mm, radius / 2)
+
+
+def _differ_more_than_an_offset(one: Region, other: Region, offset: float) -> bool:
+    """Whether one of two nested regions has more than the strip between parallel curves of the other.
+
+    Between parallel curves the perimeter changes linearly, so the strip's area is the offset times the mean
+    perimeter (Steiner's formula). A tight sweep adds its length to one perimeter and breaks that.
+    """
+    if len(one.polygons) != len(other.polygons) or one.hole_count != other.hole_count:
+        return True
+    strip = abs(one.area - other.area) - offset * (one.perimeter + other.perimeter) / 2
+    shortest = _SHORTEST_SWEEP_SLACKS * offset
+    return abs(strip) > 0.1 * offset * shortest or abs(one.perimeter - other.perimeter) > 2 * shortest
+
+
+def _tight_sweeps(larger: Region, smaller: Region, slack: float) -> Region:
+    """Pieces of the difference that are long enough to be a sweep and not the tip of a corner."""
+    sweeps = []
+    for polygon in larger.minus(smaller).polygons:
+        x0, y0, x1, y1 = polygon.bounds
+        if max(x1 - x0, y1 - y0) > _SHORTEST_SWEEP_SLACKS * slack:
+            sweeps.append(polygon)
+    return Region.of(MultiPolygon(sweeps))
+
+
+def thick_parts(region: Region, thickness: float) -> Region:
+    """Pieces of which some part is thicker than `thickness`; the rest is numerical dust.
+
+    A piece's largest inscribed disk decides; that of a thin sliver is bounded by area over half its
+    perimeter, which sorts out almost all of them without looking for the disk.
+    """
+    kept = [
+        polygon
+        for polygon in region.polygons
+        if 2 * polygon.area / polygon.length > thickness / 2
+        and not shapely.buffer(polygon, -thickness / 2, quad_segs=2).is_empty
+    ]
+    return Region.of(MultiPolygon(kept))
 
 
 def simplified(region: Region, tolerance: Tolerance) -> Region:

@@ -101,7 +101,7 @@ class Path:
     vertices: Points
     bulges: Points
     closed: bool = True
-    curves: Mapping[int, Bezier] = field(default=_NO_CURVES)
+    curves: Mapping[int, Bezier] = field(default_factory=lambda: _NO_CURVES)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "vertices", frozen_array(self.vertices, columns=2))

@@ -22,7 +22,7 @@ class Tolerance:
     """
 
     arc_mm: float = 0.00025
-    cutter_slack_mm: float = 0.001
+    cutter_slack_mm: float = 0.00075
     simplify_mm: float = 0.0005
     settle_mm: float = 0.001
     join_mm: float = 1e-6
