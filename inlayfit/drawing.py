@@ -35,6 +35,54 @@ class Role(StrEnum):
     STOCK = "stock"
 
 
+class Cap(StrEnum):
+    """How a painted line ends (SVG's `stroke-linecap`)."""
+
+    BUTT = "butt"
+    ROUND = "round"
+    SQUARE = "square"
+
+
+class Join(StrEnum):
+    """How a painted line turns a corner (SVG's `stroke-linejoin`)."""
+
+    MITER = "miter"
+    ROUND = "round"
+    BEVEL = "bevel"
+
+
+@dataclass(frozen=True, slots=True)
+class LineStyle:
+    """How a painted line looks besides its width; matters only where lines are taken as areas.
+
+    Attributes:
+        cap: its ends.
+        join: its corners.
+        miter_limit: a corner whose tip would reach further than this many half widths is bevelled.
+        dashes_mm: lengths of dash, gap, dash, gap and so on, repeated; empty for an unbroken line.
+        dash_offset_mm: where in that pattern the line starts.
+        pen: the map a round pen of this width went through, of area factor 1; not the identity where a
+            drawing was stretched more one way than the other after its line was painted.
+    """
+
+    cap: Cap = Cap.BUTT
+    join: Join = Join.MITER
+    miter_limit: float = 4.0
+    dashes_mm: tuple[float, ...] = ()
+    dash_offset_mm: float = 0.0
+    pen: Transform = Transform()
+
+    def moved(self, transform: Transform) -> LineStyle:
+        """The style of the line's image; lengths follow the square root of the area factor."""
+        size = abs(transform.determinant) ** 0.5
+        pen = self.pen
+        if size > 0 and not (transform.keeps_angles and pen.is_identity):
+            a, b, c, d = (v / size for v in (transform.a, transform.b, transform.c, transform.d))
+            pen = Transform(a, b, c, d).after(pen)
+        dashes = tuple(length * size for length in self.dashes_mm)
+        return replace(self, dashes_mm=dashes, dash_offset_mm=self.dash_offset_mm * size, pen=pen)
+
+
 @dataclass(frozen=True, slots=True)
 class Figure:
     """One thing drawn: contours that belong together.
@@ -48,6 +96,7 @@ class Figure:
             closed, enclose painted area by this rule.
         stroke_width_mm: width of the painted line, or None if there is none or it does not matter.
         clip: figures outside of whose painted area nothing of this one shows; all of them apply.
+        line: how the painted line looks besides its width.
     """
 
     contours: tuple[Path, ...]
@@ -57,6 +106,7 @@ class Figure:
     fill: FillRule | None = None
     stroke_width_mm: float | None = None
     clip: tuple[Figure, ...] = ()
+    line: LineStyle = LineStyle()
 
     def moved(self, transform: Transform) -> Figure:
         """The figure's image under an affine map; stroke width follows the square root of its area factor."""
@@ -65,7 +115,8 @@ class Figure:
             width *= abs(transform.determinant) ** 0.5
         contours = tuple(transform.path(path) for path in self.contours)
         clip = tuple(figure.moved(transform) for figure in self.clip)
-        return replace(self, contours=contours, stroke_width_mm=width, clip=clip)
+        line = self.line.moved(transform)
+        return replace(self, contours=contours, stroke_width_mm=width, clip=clip, line=line)
 
 
 @dataclass(frozen=True, slots=True)

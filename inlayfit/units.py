@@ -43,6 +43,8 @@ class Unit(Enum):
     FOOT = Fraction(3048, 10)
     MICROMETRE = Fraction(1, 1000)
     TENTH = Fraction(254, 100_000)
+    PIXEL = Fraction(254, 960)
+    """The CSS pixel, 1/96 in: what a user unit of an SVG file is when nothing else is said."""
 
     @property
     def mm(self) -> Fraction:
@@ -74,6 +76,7 @@ _SHOWN: dict[Unit, tuple[str, int, int]] = {
     Unit.FOOT: ("ft", 5, 6),
     Unit.MICROMETRE: ("µm", 0, 0),
     Unit.TENTH: ("tenths", 0, 1),
+    Unit.PIXEL: ("px", 3, 3),
 }
 
 _NAMES: dict[str, Unit] = {
@@ -86,6 +89,7 @@ _NAMES: dict[str, Unit] = {
     **dict.fromkeys(("um", "µm", "micron", "microns", "micrometre", "micrometres"), Unit.MICROMETRE),
     **dict.fromkeys(("micrometer", "micrometers"), Unit.MICROMETRE),
     **dict.fromkeys(("tenth", "tenths"), Unit.TENTH),
+    **dict.fromkeys(("px", "pixel", "pixels"), Unit.PIXEL),
 }
 
 
