@@ -404,7 +404,13 @@ class _Reader:
             return None
         token = self._take()
         self._refuse_not_a_number(token)
-        return parse_unit(token.text)
+        return self._unit_of(token)
+
+    def _unit_of(self, token: _Token) -> Unit:
+        try:
+            return parse_unit(token.text)
+        except LengthError as refusal:
+            raise LengthError(str(refusal), text=self._text) from None
 
     def _peek(self, ahead: int = 0) -> _Token:
         at = self._at + ahead
@@ -427,7 +433,7 @@ class _Reader:
         if token.kind == "slash":
             self._refuse("has no whole number in front of the fraction bar; type one, such as 1/8 in")
         self._refuse_not_a_number(token)
-        parse_unit(token.text)
+        self._unit_of(token)
         self._refuse("has a unit without a number; type the number in front of it, such as 0.05 mm")
 
     def _refuse_not_a_number(self, token: _Token) -> None:
