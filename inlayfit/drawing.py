@@ -15,6 +15,8 @@ from typing import Any, Protocol
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.geometry.transform import Transform
 
+_ROUND_PEN = Transform()
+
 
 class FillRule(StrEnum):
     """How overlapping contours of one figure decide what is inside (SVG's `fill-rule`)."""
@@ -70,7 +72,7 @@ class LineStyle:
     miter_limit: float = 4.0
     dashes_mm: tuple[float, ...] = ()
     dash_offset_mm: float = 0.0
-    pen: Transform = Transform()
+    pen: Transform = _ROUND_PEN
 
     def moved(self, transform: Transform) -> LineStyle:
         """The style of the line's image; lengths follow the square root of the area factor."""
@@ -81,6 +83,10 @@ class LineStyle:
             pen = Transform(a, b, c, d).after(pen)
         dashes = tuple(length * size for length in self.dashes_mm)
         return replace(self, dashes_mm=dashes, dash_offset_mm=self.dash_offset_mm * size, pen=pen)
+
+
+PLAIN_LINE = LineStyle()
+"""SVG's initial values."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +112,7 @@ class Figure:
     fill: FillRule | None = None
     stroke_width_mm: float | None = None
     clip: tuple[Figure, ...] = ()
-    line: LineStyle = LineStyle()
+    line: LineStyle = PLAIN_LINE
 
     def moved(self, transform: Transform) -> Figure:
         """The figure's image under an affine map; stroke width follows the square root of its area factor."""
