@@ -33,7 +33,7 @@ class BoundaryIndex:
         self._ends = np.vstack([np.roll(ring, -1, axis=0) for ring in rings])
         spans = self._ends - self._starts
         lengths = np.hypot(spans[:, 0], spans[:, 1])
-        self._step = max(float(lengths.sum()) / _SAMPLES_PER_BOUNDARY, 1e-9)
+        self._step = max(float(lengths.sum()) / max(_SAMPLES_PER_BOUNDARY, 2 * len(lengths)), 1e-9)
         pieces = np.maximum(1, np.ceil(lengths / self._step)).astype(np.intp)
         self._owner: NDArray[np.intp] = np.repeat(np.arange(len(pieces)), pieces)
         first = np.repeat(np.cumsum(pieces) - pieces, pieces)
@@ -51,8 +51,9 @@ class BoundaryIndex:
         open_ = np.arange(len(points))
         neighbours = min(_FIRST_NEIGHBOURS, self._tree.n)
         while len(open_):
-            found, nearest_samples = self._tree.query(points[open_], k=neighbours)
-            found, nearest_samples = found.reshape(len(open_), -1), nearest_samples.reshape(len(open_), -1)
+            answer = self._tree.query(points[open_], k=neighbours)
+            found = np.asarray(answer[0]).reshape(len(open_), -1)
+            nearest_samples = np.asarray(answer[1]).reshape(len(open_), -1)
             d, p = self._exact(points[open_], nearest_samples)
             distances[open_], partners[open_] = d, p
             if neighbours == self._tree.n:

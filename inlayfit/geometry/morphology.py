@@ -114,7 +114,16 @@ def thick_parts(region: Region, thickness: float) -> Region:
 
 def simplified(region: Region, tolerance: Tolerance) -> Region:
     """Leave out points that move the wall by less than `simplify_mm`; unchanged if that breaks it."""
-    thinner = shapely.simplify(region.shape, tolerance.simplify_mm, preserve_topology=False)
+    return _with_fewer_points(region, tolerance.simplify_mm)
+
+
+def thinned(region: Region, tolerance: Tolerance) -> Region:
+    """Leave out points of a result that move the wall by less than `thin_mm`; unchanged if that breaks it."""
+    return _with_fewer_points(region, tolerance.thin_mm)
+
+
+def _with_fewer_points(region: Region, distance: float) -> Region:
+    thinner = shapely.simplify(region.shape, distance, preserve_topology=False)
     if not shapely.is_valid(thinner) or thinner.is_empty:
         return region
     result = Region.of(thinner)

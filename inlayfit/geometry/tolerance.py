@@ -16,6 +16,7 @@ class Tolerance:
             go. Without it a slot exactly one cutter wide vanishes, in every geometry library.
         simplify_mm: largest distance a boundary may move when points that say nothing are left out, once,
             at the door.
+        thin_mm: the same for a result, whose arcs carry more chords than their tolerance needs.
         settle_mm: a residue thinner than this is numerical dust, not a shape.
         join_mm: two ends nearer than this are the same point, whatever the file says; a larger gap is
             closed only at the user's wish, and reported.
@@ -24,6 +25,7 @@ class Tolerance:
     arc_mm: float = 0.00025
     cutter_slack_mm: float = 0.00075
     simplify_mm: float = 0.0005
+    thin_mm: float = 0.0001
     settle_mm: float = 0.001
     join_mm: float = 1e-6
 
@@ -31,5 +33,5 @@ class Tolerance:
 EXACT = Tolerance()
 """For results that are cut or reported."""
 
-PREVIEW = Tolerance(arc_mm=0.005, cutter_slack_mm=0.006, simplify_mm=0.005, settle_mm=0.01)
+PREVIEW = Tolerance(arc_mm=0.005, cutter_slack_mm=0.006, simplify_mm=0.005, thin_mm=0.002, settle_mm=0.01)
 """For a picture that follows a slider: a few micrometres coarse, several times faster."""

@@ -1,0 +1,103 @@
+"""Residues: what a round cutter leaves of what was wanted, told apart by shape.
+
+corner: a residue with one mouth towards the reached area, narrowing away from it. Every sharp corner
+    leaves one.
+dead end: a residue with one mouth that does not narrow: a channel the cutter cannot enter.
+neck: a residue with two mouths or more: a passage between reached areas.
+lost piece: a residue with no mouth: a piece none of which the cutter reaches.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+import numpy as np
+import shapely
+from shapely import LineString, Polygon
+
+from inlayfit.geometry.morphology import thick_parts
+from inlayfit.geometry.path import Points
+from inlayfit.geometry.region import Region
+from inlayfit.geometry.tolerance import Tolerance
+
+_NARROWS_BELOW = 0.62  # area over mouth × depth: 0.5 for a wedge, 1 for a channel, less what arcs take
+
+
+class ResidueKind(StrEnum):
+    """See the module docstring."""
+
+    CORNER = "corner"
+    DEAD_END = "dead end"
+    NECK = "neck"
+    LOST_PIECE = "lost piece"
+
+
+@dataclass(frozen=True, slots=True)
+class Residue:
+    """One connected piece that the cutter leaves.
+
+    Attributes:
+        region: the piece.
+        kind: its shape.
+        place: a point in it, far from its edges.
+        depth: how far its farthest point is from the reached area; 0 for a lost piece.
+    """
+
+    region: Region
+    kind: ResidueKind
+    place: tuple[float, float]
+    depth: float
+
+    @property
+    def area(self) -> float:
+        """Square millimetres."""
+        return self.region.area
+
+
+def residues(wanted: Region, reached: Region, tolerance: Tolerance) -> tuple[Residue, ...]:
+    """All pieces of `wanted` outside `reached` that are thicker than numerical dust, largest first."""
+    left = thick_parts(wanted.minus(reached), tolerance.settle_mm)
+    if left.is_empty:
+        return ()
+    shapely.prepare(reached.shape)
+    found = [_judged(piece, reached, tolerance) for piece in left.pieces]
+    return tuple(sorted(found, key=lambda residue: -residue.area))
+
+
+def outer_vertices(region: Region) -> Points:
+    """All vertices of all rings, (n, 2)."""
+    return np.vstack(region.rings())
+
+
+def _judged(piece: Region, reached: Region, tolerance: Tolerance) -> Residue:
+    place = _inner_point(piece.polygons[0])
+    mouths = _mouths(piece.polygons[0], reached, tolerance)
+    if not mouths:
+        return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0)
+    depth = float(shapely.distance(reached.shape, shapely.points(outer_vertices(piece))).max())
+    if len(mouths) > 1:
+        return Residue(piece, ResidueKind.NECK, place, depth)
+    width = _span(mouths[0])
+    narrows = depth < width / 4 or piece.area <= _NARROWS_BELOW * width * depth
+    return Residue(piece, ResidueKind.CORNER if narrows else ResidueKind.DEAD_END, place, depth)
+
+
+def _inner_point(polygon: Polygon) -> tuple[float, float]:
+    point = polygon.representative_point()
+    return float(point.x), float(point.y)
+
+
+def _mouths(polygon: Polygon, reached: Region, tolerance: Tolerance) -> list[LineString]:
+    """Where the piece's boundary lies against the reached area: one line per mouth."""
+    near = shapely.buffer(polygon, 20 * tolerance.settle_mm, quad_segs=2)
+    local = shapely.intersection(reached.shape, near)
+    wider = shapely.buffer(local, 2 * tolerance.settle_mm, quad_segs=2)
+    merged = shapely.line_merge(shapely.intersection(polygon.boundary, wider))
+    lines = [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]
+    return [line for line in lines if line.length > 10 * tolerance.settle_mm]
+
+
+def _span(line: LineString) -> float:
+    ends = np.asarray(line.coords)
+    return float(np.hypot(*(ends[-1] - ends[0])))
