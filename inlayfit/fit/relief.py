@@ -25,7 +25,7 @@ import numpy as np
 import shapely
 from shapely import LineString
 
-from inlayfit.fit.residue import Residue, outer_vertices
+from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import Relief
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.flatten import quad_segments
@@ -74,10 +74,13 @@ def sweeps_for(
         kind: dog-bone or T-bone.
         tolerance: for the sweep's arcs.
     """
-    if not left or centres.is_empty:
-        return ()
-    index = BoundaryIndex(centres)
-    return tuple(_sweep(residue, index, half, radius, kind, tolerance) for residue in left)
+    index = None if centres.is_empty else BoundaryIndex(centres)
+    return tuple(
+        _plunged_upon(residue, radius, tolerance)
+        if index is None or residue.kind is ResidueKind.LOST_PIECE
+        else _sweep(residue, index, half, radius, kind, tolerance)
+        for residue in left
+    )
 
 
 def _sweep(
@@ -195,11 +198,21 @@ def _plunge(
     return origin, origin + length * direction
 
 
-def _led_over(
-    residue: Residue, start: Points, corner: Points, radius: float, tolerance: Tolerance
-) -> Sweep:
+def _led_over(residue: Residue, start: Points, corner: Points, radius: float, tolerance: Tolerance) -> Sweep:
     way = LineString([start, corner])
     steps = quad_segments(radius, tolerance.arc_mm)
     swept = dilate(residue.region, radius, tolerance)
     swept = swept.union(Region.of(shapely.buffer(way, radius, quad_segs=steps)))
     return Sweep(swept, _pair(start), _pair(corner), False, _pair(corner))
+
+
+def _plunged_upon(residue: Residue, radius: float, tolerance: Tolerance) -> Sweep:
+    """A piece without a mouth: the cutter comes down on it from above, and is led over it if it is larger."""
+    circle = shapely.minimum_bounding_circle(residue.region.shape)
+    centre = shapely.centroid(circle)
+    place = (float(centre.x), float(centre.y))
+    if shapely.minimum_bounding_radius(residue.region.shape) <= radius:
+        steps = quad_segments(radius, tolerance.arc_mm)
+        disk = Region.of(shapely.buffer(centre, radius, quad_segs=steps))
+        return Sweep(disk, place, place, True, place)
+    return Sweep(dilate(residue.region, radius, tolerance), place, place, False, place)

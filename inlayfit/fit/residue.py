@@ -9,6 +9,7 @@ lost piece: a residue with no mouth: a piece none of which the cutter reaches.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -21,6 +22,8 @@ from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
+_SHARED_EDGE_MM = 1e-6
+_SMALL_RADII = 0.1
 _NARROWS_BELOW = 0.62  # area over mouth × depth: 0.5 for a wedge, 1 for a channel, less what arcs take
 
 
@@ -55,13 +58,16 @@ class Residue:
         return self.region.area
 
 
-def residues(wanted: Region, reached: Region, tolerance: Tolerance) -> tuple[Residue, ...]:
-    """All pieces of `wanted` outside `reached` that are thicker than numerical dust, largest first."""
+def residues(wanted: Region, reached: Region, radius: float, tolerance: Tolerance) -> tuple[Residue, ...]:
+    """All pieces of `wanted` outside `reached` that are thicker than numerical dust, largest first.
+
+    `radius` is the cutter's; a piece much smaller than it can only be the corner of two chords.
+    """
     left = thick_parts(wanted.minus(reached), tolerance.settle_mm)
     if left.is_empty:
         return ()
     shapely.prepare(reached.shape)
-    found = [_judged(piece, reached, tolerance) for piece in left.pieces]
+    found = [_judged(piece, reached, radius, tolerance) for piece in left.pieces]
     return tuple(sorted(found, key=lambda residue: -residue.area))
 
 
@@ -70,16 +76,19 @@ def outer_vertices(region: Region) -> Points:
     return np.vstack(region.rings())
 
 
-def _judged(piece: Region, reached: Region, tolerance: Tolerance) -> Residue:
+def _judged(piece: Region, reached: Region, radius: float, tolerance: Tolerance) -> Residue:
+    depth = float(shapely.distance(reached.shape, shapely.points(outer_vertices(piece))).max())
+    x0, y0, x1, y1 = piece.bounds
+    if max(x1 - x0, y1 - y0) < _SMALL_RADII * radius:
+        return Residue(piece, ResidueKind.CORNER, ((x0 + x1) / 2, (y0 + y1) / 2), depth)
     place = _inner_point(piece.polygons[0])
     mouths = _mouths(piece.polygons[0], reached, tolerance)
-    if not mouths:
+    if not mouths and shapely.distance(piece.shape, reached.shape) > tolerance.settle_mm:
         return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0)
-    depth = float(shapely.distance(reached.shape, shapely.points(outer_vertices(piece))).max())
     if len(mouths) > 1:
         return Residue(piece, ResidueKind.NECK, place, depth)
-    width = _span(mouths[0])
-    narrows = depth < width / 4 or piece.area <= _NARROWS_BELOW * width * depth
+    width = _span(mouths[0]) if mouths else 0.0
+    narrows = not mouths or depth < width / 4 or piece.area <= _NARROWS_BELOW * width * depth
     return Residue(piece, ResidueKind.CORNER if narrows else ResidueKind.DEAD_END, place, depth)
 
 
@@ -89,15 +98,19 @@ def _inner_point(polygon: Polygon) -> tuple[float, float]:
 
 
 def _mouths(polygon: Polygon, reached: Region, tolerance: Tolerance) -> list[LineString]:
-    """Where the piece's boundary lies against the reached area: one line per mouth."""
-    near = shapely.buffer(polygon, 20 * tolerance.settle_mm, quad_segs=2)
-    local = shapely.intersection(reached.shape, near)
-    wider = shapely.buffer(local, 2 * tolerance.settle_mm, quad_segs=2)
-    merged = shapely.line_merge(shapely.intersection(polygon.boundary, wider))
+    """Where the piece's boundary lies against the reached area: one line per mouth.
+
+    The piece is a difference, so it shares its mouth with the reached area to the last digits; a wider
+    strip would also take in the wall next to a corner's tips, which meets the mouth at a tangent.
+    """
+    near = shapely.buffer(polygon, tolerance.settle_mm, quad_segs=2)
+    edge = shapely.intersection(shapely.boundary(reached.shape), near)
+    strip = shapely.buffer(edge, _SHARED_EDGE_MM, quad_segs=2)
+    merged = shapely.line_merge(shapely.intersection(polygon.boundary, strip))
     lines = [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]
     return [line for line in lines if line.length > 10 * tolerance.settle_mm]
 
 
 def _span(line: LineString) -> float:
-    ends = np.asarray(line.coords)
-    return float(np.hypot(*(ends[-1] - ends[0])))
+    x0, y0, x1, y1 = line.bounds
+    return math.hypot(x1 - x0, y1 - y0)

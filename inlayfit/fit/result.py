@@ -29,7 +29,8 @@ class ReliefCut:
         kind: how.
         place_mm: where, at the corner it relieves.
         area_mm2: how much was removed.
-        bite_mm: how far the removed area reaches into the half, at most.
+        bite_mm: how far the removed area reaches from that corner, at most.
+        straight: False where no straight plunge covers the corner and the cutter must be led over it.
     """
 
     half: Half
@@ -37,6 +38,7 @@ class ReliefCut:
     place_mm: tuple[float, float]
     area_mm2: float
     bite_mm: float
+    straight: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,8 +18,10 @@ have the true radius. Closing is the mirror image.
 
 from __future__ import annotations
 
+import numpy as np
 import shapely
-from shapely import MultiPolygon
+from shapely import GeometryCollection, MultiPolygon
+from shapely.geometry.base import BaseGeometry
 
 from inlayfit.geometry.flatten import quad_segments
 from inlayfit.geometry.region import Region
@@ -100,16 +102,18 @@ def _tight_sweeps(larger: Region, smaller: Region, slack: float) -> Region:
 def thick_parts(region: Region, thickness: float) -> Region:
     """Pieces of which some part is thicker than `thickness`; the rest is numerical dust.
 
-    A piece's largest inscribed disk decides; that of a thin sliver is bounded by area over half its
-    perimeter, which sorts out almost all of them without looking for the disk.
+    Thick parts that only a film of dust joins come apart. A sliver's largest inscribed disk is bounded by
+    twice its area over its perimeter, which sorts out most of the dust without an erosion.
     """
-    kept = [
-        polygon
-        for polygon in region.polygons
-        if 2 * polygon.area / polygon.length > thickness / 2
-        and not shapely.buffer(polygon, -thickness / 2, quad_segs=2).is_empty
-    ]
-    return Region.of(MultiPolygon(kept))
+    polygons = np.array(region.polygons, dtype=object)
+    sizes = 4 * shapely.area(polygons) / np.maximum(shapely.length(polygons), 1e-300)
+    polygons = polygons[sizes > thickness / 2]
+    cores = shapely.buffer(polygons, -thickness / 2, quad_segs=2)
+    counts = shapely.get_num_geometries(cores) * ~shapely.is_empty(cores)
+    kept: list[BaseGeometry] = list(polygons[counts == 1])
+    for polygon, core in zip(polygons[counts > 1], cores[counts > 1], strict=True):
+        kept += [polygon.intersection(shapely.buffer(part, 2 * thickness)) for part in core.geoms]
+    return Region.of(GeometryCollection(kept))
 
 
 def simplified(region: Region, tolerance: Tolerance) -> Region:

@@ -33,5 +33,5 @@ class Tolerance:
 EXACT = Tolerance()
 """For results that are cut or reported."""
 
-PREVIEW = Tolerance(arc_mm=0.005, cutter_slack_mm=0.006, simplify_mm=0.005, thin_mm=0.002, settle_mm=0.01)
+PREVIEW = Tolerance(arc_mm=0.005, cutter_slack_mm=0.006, simplify_mm=0.005, thin_mm=0.002, settle_mm=0.02)
 """For a picture that follows a slider: a few micrometres coarse, several times faster."""

@@ -1,0 +1,242 @@
+"""What to look at before cutting: the fit's findings, each with its place and a remedy."""
+
+from __future__ import annotations
+
+import shapely
+
+from inlayfit.finding import Finding, Severity
+from inlayfit.fit.residue import Residue, ResidueKind
+from inlayfit.fit.result import GapMap, Half, HalfResult, ReliefCut
+from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
+from inlayfit.geometry.morphology import thick_parts
+from inlayfit.geometry.region import Region
+
+_MEANT_MM = 0.001  # a gap this much smaller than asked for is the arithmetic's, not the fit's
+
+
+def _mm(value: float, digits: int = 3) -> str:
+    return f"{value:.{digits}f}".replace("-", "\u2212")
+
+
+def _per_side(clearance_mm: float) -> str:
+    each = round(clearance_mm, 3)
+    return f"{_mm(each)} mm per side ({_mm(2 * each)} overall)"
+
+
+def _at(place: tuple[float, float]) -> str:
+    return f"x {_mm(place[0], 2)}, y {_mm(place[1], 2)}"
+
+
+def of_reach(left: tuple[Residue, ...], half: HalfSpec, which: Half) -> list[Finding]:
+    """Findings for what a half's cutter cannot reach: lost pieces, necks, dead ends, and stock in corners."""
+    findings = [
+        _unreached(residue, half, which) for residue in left if residue.kind is not ResidueKind.CORNER
+    ]
+    corners = [residue for residue in left if residue.kind is ResidueKind.CORNER]
+    if corners and which is Half.POCKET and half.relief is Relief.ROUNDED:
+        findings.append(_corners_rounded(corners, half))
+    return findings
+
+
+def _unreached(residue: Residue, half: HalfSpec, which: Half) -> Finding:
+    cutter = f"The {_mm(2 * half.radius_mm, 2)} mm cutter"
+    where = _at(residue.place)
+    remedy = "Take a smaller cutter, or widen the outline there."
+    if residue.kind is ResidueKind.LOST_PIECE:
+        thing = "a part of the pocket" if which is Half.POCKET else "a hole of the plug"
+        return Finding(
+            "cutter-too-large",
+            Severity.BLOCK,
+            f"{cutter} is larger than {thing} at {where}, which is left out.",
+            remedy,
+            residue.place,
+        )
+    if residue.kind is ResidueKind.NECK:
+        thing = "a passage of the pocket" if which is Half.POCKET else "a slot of the plug"
+        return Finding(
+            "neck",
+            Severity.BLOCK,
+            f"{cutter} cannot pass {thing} at {where}; the fit leaves it out.",
+            remedy,
+            residue.place,
+        )
+    thing = "a narrow end of the pocket" if which is Half.POCKET else "a narrow slot of the plug"
+    return Finding(
+        "dead-end",
+        Severity.WARN,
+        f"{cutter} cannot enter {thing} at {where}; {_mm(residue.depth, 2)} mm of it is left out.",
+        remedy,
+        residue.place,
+    )
+
+
+def _corners_rounded(corners: list[Residue], half: HalfSpec) -> Finding:
+    largest = max(corners, key=lambda residue: residue.depth)
+    count = "1 corner is" if len(corners) == 1 else f"{len(corners)} corners are"
+    return Finding(
+        "corners-rounded",
+        Severity.NOTE,
+        f"{count} rounded to the {_mm(half.radius_mm, 2)} mm radius of the pocket's cutter; "
+        f"at most {_mm(largest.depth, 2)} mm of the drawing is left, at {_at(largest.place)}.",
+        "Both halves match; choose another corner relief to keep the corners sharp.",
+        largest.place,
+    )
+
+
+def of_conflict(left: tuple[Residue, ...]) -> list[Finding]:
+    """Findings for places where no form suits both cutters."""
+    return [
+        Finding(
+            "cutters-conflict",
+            Severity.BLOCK,
+            f"At {_at(residue.place)} what the plug's cutter needs is too narrow for the pocket's cutter.",
+            "Take a smaller cutter for one half, or relieve the corners instead of rounding them.",
+            residue.place,
+        )
+        for residue in left
+    ]
+
+
+def of_given_half(sharper: tuple[Residue, ...], half: HalfSpec, which: Half) -> list[Finding]:
+    """A finding where a half that exists is drawn sharper than its cutter leaves it."""
+    if not sharper:
+        return []
+    largest = max(sharper, key=lambda residue: residue.depth)
+    count = "1 corner" if len(sharper) == 1 else f"{len(sharper)} corners"
+    other = "plug" if which is Half.POCKET else "pocket"
+    return [
+        Finding(
+            "sharper-than-cutter",
+            Severity.WARN,
+            f"The {which.value} is called cut, but {count} of its outline cannot be what a "
+            f"{_mm(2 * half.radius_mm, 2)} mm cutter leaves (first at {_at(largest.place)}); the {other} "
+            "is fitted to what the cutter leaves there.",
+            f"If those corners really are sharp, set the {which.value}'s cutter to 0.",
+            largest.place,
+        )
+    ]
+
+
+def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
+    """Findings where the clearance eats a piece of the half that moves, or takes it apart."""
+    if target.is_empty:
+        point = shapely.point_on_surface(form.shape)
+        return [
+            Finding(
+                "clearance-eats-plug",
+                Severity.BLOCK,
+                f"A clearance of {_per_side(spec.clearance_mm)} leaves nothing of the plug.",
+                "Give a smaller clearance; check its unit.",
+                (float(point.x), float(point.y)),
+            )
+        ]
+    findings = []
+    for piece in form.polygons:
+        inside = shapely.intersects(target.shape, piece)
+        if not inside:
+            point = shapely.point_on_surface(piece)
+            place = (float(point.x), float(point.y))
+            findings.append(
+                Finding(
+                    "clearance-eats-piece",
+                    Severity.BLOCK,
+                    f"A clearance of {_per_side(spec.clearance_mm)} leaves nothing of the piece at "
+                    f"{_at(place)}.",
+                    "Give a smaller clearance, or leave that outline out.",
+                    place,
+                )
+            )
+    if spec.clearance_mm > 0 and len(target.polygons) > len(form.polygons) - len(findings):
+        point = shapely.point_on_surface(min(target.polygons, key=lambda p: p.area))
+        place = (float(point.x), float(point.y))
+        findings.append(
+            Finding(
+                "plug-in-pieces",
+                Severity.WARN,
+                f"The clearance takes the plug apart into {len(target.polygons)} pieces; the smallest is at "
+                f"{_at(place)}.",
+                "Give a smaller clearance, or widen the outline where it is thin.",
+                place,
+            )
+        )
+    return findings
+
+
+def judge(spec: FitSpec, pocket: HalfResult, plug: HalfResult, gap: GapMap) -> list[Finding]:
+    """Findings of the finished fit: where it bites, what was relieved, what is left for the bench."""
+    findings = [*_of_gap(spec, gap)]
+    for which, half, half_spec in ((Half.POCKET, pocket, spec.pocket), (Half.PLUG, plug, spec.plug)):
+        if half.reliefs:
+            findings.append(_of_reliefs(which, half.reliefs))
+            findings += [_of_led_over(which, cut) for cut in half.reliefs if not cut.straight]
+        if half_spec.may_move and half_spec.relief is Relief.BY_HAND and not half.left_over.is_empty:
+            findings.append(_of_hand_work(which, half))
+    return findings
+
+
+def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
+    if gap.is_empty:
+        return []
+    if gap.min_mm < min(0.0, spec.clearance_mm) - _MEANT_MM:
+        spot = gap.tightest[0]
+        return [
+            Finding(
+                "bites",
+                Severity.BLOCK,
+                f"The plug will not go in: it bites {_per_side(-gap.min_mm)} at {_at(spot.place_mm)}.",
+                "Relieve the corner, give more clearance, or let the other half give way.",
+                spot.place_mm,
+            )
+        ]
+    if spec.clearance_mm < 0:
+        return [
+            Finding(
+                "interference",
+                Severity.NOTE,
+                f"The plug is larger than the pocket by {_per_side(-spec.clearance_mm)}: press it in.",
+                "Load it straight, wear eye protection, and keep hands clear; brittle stock may crack.",
+                gap.tightest[0].place_mm,
+            )
+        ]
+    return []
+
+
+def _of_reliefs(which: Half, cuts: tuple[ReliefCut, ...]) -> Finding:
+    largest = max(cuts, key=lambda cut: cut.bite_mm)
+    area = sum(cut.area_mm2 for cut in cuts)
+    count = "1 corner is" if len(cuts) == 1 else f"{len(cuts)} corners are"
+    return Finding(
+        "relieved",
+        Severity.NOTE,
+        f"{count} relieved in the {which.value}: {_mm(area, 2)} mm² removed, the largest bite "
+        f"{_mm(largest.bite_mm, 2)} mm at {_at(largest.place_mm)}.",
+        "Look at the relieved corners: what is removed there shows as a gap.",
+        largest.place_mm,
+    )
+
+
+def _of_led_over(which: Half, cut: ReliefCut) -> Finding:
+    return Finding(
+        "relief-wide",
+        Severity.WARN,
+        f"No straight plunge clears the {which.value} at {_at(cut.place_mm)}: {_mm(cut.area_mm2, 2)} mm² are "
+        "removed there.",
+        "Take a smaller cutter for this half if so large a gap must not show.",
+        cut.place_mm,
+    )
+
+
+def _of_hand_work(which: Half, half: HalfResult) -> Finding:
+    pieces = thick_parts(half.left_over, _MEANT_MM).polygons
+    largest = max(pieces, key=lambda piece: piece.area)
+    point = shapely.point_on_surface(largest)
+    place = (float(point.x), float(point.y))
+    count = "1 corner" if len(pieces) == 1 else f"{len(pieces)} corners"
+    return Finding(
+        "hand-work",
+        Severity.WARN,
+        f"{count} of the {which.value} must be pared by hand before the plug goes in; the largest is at "
+        f"{_at(place)}.",
+        "Pare to the drawn line with a sharp chisel or file, away from the other hand.",
+        place,
+    )

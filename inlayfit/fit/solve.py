@@ -1,0 +1,298 @@
+"""From one drawn outline and a `FitSpec` to both halves as cut, and the gap between them. Pure.
+
+What is drawn is the pocket, unless only the pocket may be cut: then it is the plug that exists. The
+steps, with the disk operations of `geometry.morphology` (Rp, Rm the cutters' radii, c the clearance per
+side):
+
+Both halves to cut
+    The *form* F stands for both: the pocket is F, the plug F eroded by c. Rounding both to match asks for
+    opened(F, Rp) = F, so that the pocket's cutter reaches everywhere, and closed(F, ρ) = F with
+    ρ = max(0, Rm − c), since eroding by c turns a concave radius ρ into ρ + c ≥ Rm. One opening and one
+    closing settle it unless a passage is too narrow for one of them; that is a finding. A half that is
+    relieved instead of rounded keeps its part of the drawn form and gets the plunges of `fit.relief`.
+Pocket fixed
+    The plug's target is the pocket eroded by c. Where the plug's cutter leaves stock, the plug gives way.
+    The pocket is never changed.
+Plug fixed
+    The mirror image: the pocket's target is the plug dilated by c.
+Both fixed
+    Nothing moves; the gap is measured.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import shapely
+
+from inlayfit.errors import SpecError
+from inlayfit.finding import Finding, heaviest_first
+from inlayfit.fit import check
+from inlayfit.fit.gaps import gap_map
+from inlayfit.fit.relief import Sweep, sweeps_for
+from inlayfit.fit.residue import Residue, ResidueKind, residues
+from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
+from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
+from inlayfit.geometry.morphology import closed, dilate, erode, opened, thinned
+from inlayfit.geometry.region import Region
+from inlayfit.geometry.tolerance import EXACT, Tolerance
+from inlayfit.progress import Progress, unwatched
+
+_MOST_ROUNDS = 4
+_LOOSE_MM = 0.005
+
+
+def solve(
+    drawn: Region,
+    spec: FitSpec,
+    *,
+    plug_drawn: Region | None = None,
+    tolerance: Tolerance = EXACT,
+    progress: Progress | None = None,
+) -> FitResult:
+    """Solve one fitting.
+
+    Args:
+        drawn: the pocket's outline; the plug's where only the pocket is to cut.
+        spec: clearance, cutters and states.
+        plug_drawn: the plug's outline where both halves are fixed, lying as it sits in the pocket.
+        tolerance: `EXACT` for what is cut, `PREVIEW` for a picture that follows a slider.
+        progress: asked between stages whether to stop.
+
+    Raises:
+        SpecError: the outline is empty, or both halves are fixed and the plug is not given.
+        Cancelled: the work was stopped.
+    """
+    watched = progress or unwatched()
+    if drawn.is_empty:
+        raise SpecError("The outline is empty; choose a closed outline.")
+    watched.report(0.0, "halves")
+    pocket, plug, findings = _halves(drawn, spec, plug_drawn, tolerance, watched)
+    watched.report(0.7, "gap map")
+    gap = gap_map(*finished_walls(pocket, plug, spec))
+    watched.report(0.9, "checks")
+    found = [*findings, *check.judge(spec, pocket, plug, gap)]
+    return FitResult(spec, pocket, plug, gap, heaviest_first(found))
+
+
+_Halves = tuple[HalfResult, HalfResult, list[Finding]]
+
+
+def _halves(
+    drawn: Region, spec: FitSpec, plug_drawn: Region | None, tolerance: Tolerance, progress: Progress
+) -> _Halves:
+    match spec.pocket.may_move, spec.plug.may_move:
+        case True, True:
+            return _both_to_cut(drawn, spec, tolerance, progress)
+        case False, True:
+            return _plug_to_cut(drawn, spec, tolerance, progress)
+        case True, False:
+            return _pocket_to_cut(drawn, spec, tolerance, progress)
+        case _:
+            if plug_drawn is None:
+                raise SpecError(
+                    "Both halves are already cut; set one of them to cut, or give the plug's outline too."
+                )
+            return HalfResult(drawn, changed=False), HalfResult(plug_drawn, changed=False), []
+
+
+def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
+    form = _matched_form(drawn, spec, tolerance, progress)
+    pocket = _shaped_pocket(form.region, spec.pocket, tolerance)
+    if spec.pocket.relief is Relief.ROUNDED:
+        pocket = replace(pocket, left_over=form.corners)
+    progress.raise_if_cancelled()
+    target = thinned(erode(form.region, spec.clearance_mm, tolerance), tolerance)
+    plug = HalfResult(target) if form.suits_plug else _shaped_plug(target, spec.plug, tolerance)
+    return (
+        _with_rough_pocket(pocket, spec.pocket, tolerance),
+        _with_rough_plug(plug, spec.plug, tolerance),
+        [*form.findings, *check.of_target(form.region, target, spec)],
+    )
+
+
+def _plug_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
+    """The pocket stays as it is, byte for byte.
+
+    A cutter cannot have left corners sharper than itself; where the outline says so, the plug is fitted to
+    what the cutter leaves, which goes into either, and a finding says it.
+    """
+    left, sharper = _pocket_reach(drawn, spec.pocket.radius_mm, tolerance)
+    host = left if sharper else drawn
+    progress.raise_if_cancelled()
+    target = thinned(erode(host, spec.clearance_mm, tolerance), tolerance)
+    plug = _shaped_plug(target, _giving_way(spec.plug), tolerance)
+    findings = [*check.of_given_half(sharper, spec.pocket, Half.POCKET), *check.of_target(host, target, spec)]
+    return HalfResult(drawn, changed=False), _with_rough_plug(plug, spec.plug, tolerance), findings
+
+
+def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
+    """The plug stays as it is; the mirror image of `_plug_to_cut`."""
+    cut = closed(drawn, spec.plug.radius_mm, tolerance)
+    sharper = residues(cut, drawn, spec.plug.radius_mm, tolerance)
+    insert = cut if sharper else drawn
+    progress.raise_if_cancelled()
+    target = thinned(dilate(insert, spec.clearance_mm, tolerance), tolerance)
+    pocket = _shaped_pocket(target, _giving_way(spec.pocket), tolerance)
+    findings = [*check.of_given_half(sharper, spec.plug, Half.PLUG), *check.of_target(insert, target, spec)]
+    return _with_rough_pocket(pocket, spec.pocket, tolerance), HalfResult(drawn, changed=False), findings
+
+
+def _giving_way(half: HalfSpec) -> HalfSpec:
+    """A half that must fit a fixed one cannot round its partner's corners to match: it is relieved."""
+    return replace(half, relief=Relief.DOG_BONE) if half.relief is Relief.ROUNDED else half
+
+
+@dataclass(frozen=True, slots=True)
+class _Form:
+    """What both halves share.
+
+    Attributes:
+        region: the form.
+        corners: what of the drawing it leaves out because the pocket's cutter is round.
+        findings: what to look at.
+        suits_plug: whether the plug's cutter reaches every corner of a plug of this form.
+    """
+
+    region: Region
+    corners: Region
+    findings: tuple[Finding, ...]
+    suits_plug: bool = False
+
+
+@lru_cache(maxsize=16)
+def _pocket_reach(drawn: Region, radius: float, tolerance: Tolerance) -> tuple[Region, tuple[Residue, ...]]:
+    """What a cutter leaves of a drawn pocket, and its residues; kept, because a slider asks for it again."""
+    reached = opened(drawn, radius, tolerance)
+    return reached, residues(drawn, reached, radius, tolerance)
+
+
+def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
+    reached, left = _pocket_reach(drawn, spec.pocket.radius_mm, tolerance)
+    findings = tuple(check.of_reach(left, spec.pocket, Half.POCKET))
+    corners = _together(r for r in left if r.kind is ResidueKind.CORNER)
+    if spec.pocket.relief is Relief.ROUNDED:
+        region = reached
+    else:
+        region = drawn.minus(_together(r for r in left if r.kind is not ResidueKind.CORNER))
+    progress.raise_if_cancelled()
+    form = _Form(thinned(region, tolerance), corners, findings)
+    return _closed_for_plug(form, spec, tolerance, progress) if spec.plug.relief is Relief.ROUNDED else form
+
+
+def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
+    """The form with the host's corners eased until the plug's cutter reaches every corner of the plug."""
+    radius = max(0.0, spec.plug.radius_mm - spec.clearance_mm)
+    pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
+    filled = closed(form.region, radius, tolerance)
+    eased = residues(filled, form.region, radius, tolerance)
+    findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
+    narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
+    for _ in range(_MOST_ROUNDS):
+        if not narrow:
+            return _Form(thinned(filled, tolerance), form.corners, tuple(findings), suits_plug=True)
+        progress.raise_if_cancelled()
+        reached = filled.minus(_together(narrow))
+        filled = closed(reached, radius, tolerance)
+        eased = residues(filled, reached, radius, tolerance)
+        narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
+    return _Form(filled, form.corners, (*findings, *check.of_conflict(narrow)))
+
+
+def _too_narrow(
+    added: tuple[Residue, ...], form: Region, radius: float, tolerance: Tolerance
+) -> tuple[Residue, ...]:
+    """What the pocket's cutter cannot reach of a form to which something was added.
+
+    Without an addition the form is what that cutter left. With one, it is opened with a cutter a little
+    smaller: eroding an arc by its own radius makes all its chords meet in one point, which is slow.
+    """
+    if radius == 0 or not added:
+        return ()
+    loose = radius - min(_LOOSE_MM, radius / 4)
+    return residues(form, opened(form, loose, tolerance), radius, tolerance)
+
+
+def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    """The pocket that the cutter leaves of what is wanted, relieved or left for hand work as asked."""
+    if half.relief is Relief.ROUNDED or half.radius_mm == 0 or wanted.is_empty:
+        return HalfResult(wanted)
+    reached = opened(wanted, half.radius_mm, tolerance)
+    left = residues(wanted, reached, half.radius_mm, tolerance)
+    if not left:
+        return HalfResult(wanted)
+    if half.relief is Relief.BY_HAND:
+        return HalfResult(reached, left_over=wanted.minus(reached))
+    centres = erode(wanted, half.radius_mm, tolerance)
+    host = _surroundings(wanted, half.radius_mm)
+    outline, cuts = wanted, []
+    for sweep in sweeps_for(left, centres, host, half.radius_mm, half.relief, tolerance):
+        cuts.append(_cut_of(Half.POCKET, half.relief, sweep, sweep.swept.minus(outline)))
+        outline = outline.union(sweep.swept)
+    return HalfResult(outline, reliefs=tuple(cuts))
+
+
+def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    """The plug that the cutter leaves of its target, relieved or left for hand work as asked."""
+    if half.radius_mm == 0 or target.is_empty:
+        return HalfResult(target)
+    cut = closed(target, half.radius_mm, tolerance)
+    left = residues(cut, target, half.radius_mm, tolerance)
+    if not left:
+        return HalfResult(target)
+    if half.relief is Relief.BY_HAND:
+        return HalfResult(cut, left_over=cut.minus(target))
+    centres = dilate(target, half.radius_mm, tolerance)
+    kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
+    outline, cuts = target, []
+    for sweep in sweeps_for(left, centres, target, half.radius_mm, kind, tolerance):
+        cuts.append(_cut_of(Half.PLUG, kind, sweep, outline.common(sweep.swept)))
+        outline = outline.minus(sweep.swept)
+    return HalfResult(outline, reliefs=tuple(cuts))
+
+
+def _surroundings(region: Region, margin: float) -> Region:
+    """The host near a pocket: all within a few cutter radii of it that is not pocket."""
+    x0, y0, x1, y1 = region.bounds
+    reach = 4 * margin
+    return Region.of(shapely.box(x0 - reach, y0 - reach, x1 + reach, y1 + reach)).minus(region)
+
+
+def _cut_of(half: Half, kind: Relief, sweep: Sweep, bite: Region) -> ReliefCut:
+    """The report of one sweep; its bite is how far the removed area reaches beyond the corner."""
+    corner = shapely.Point(sweep.corner)
+    depth = 0.0 if bite.is_empty else float(shapely.hausdorff_distance(bite.shape, corner))
+    return ReliefCut(half, kind, sweep.corner, bite.area, depth, straight=sweep.straight)
+
+
+def _together(left: Iterable[Residue]) -> Region:
+    pieces = [residue.region.shape for residue in left]
+    return Region.of(shapely.union_all(pieces)) if pieces else Region.empty()
+
+
+def _with_rough_pocket(pocket: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    if half.finishing_allowance_mm == 0:
+        return pocket
+    smaller = erode(pocket.outline, half.finishing_allowance_mm, tolerance)
+    return replace(pocket, rough=thinned(opened(smaller, half.radius_mm, tolerance), tolerance))
+
+
+def _with_rough_plug(plug: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    if half.finishing_allowance_mm == 0:
+        return plug
+    larger = dilate(plug.outline, half.finishing_allowance_mm, tolerance)
+    return replace(plug, rough=thinned(closed(larger, half.radius_mm, tolerance), tolerance))
+
+
+def finished_walls(
+    result_pocket: HalfResult, result_plug: HalfResult, spec: FitSpec
+) -> tuple[Region, Region]:
+    """Both outlines once the hand work is done: what meets in the end."""
+    pocket, plug = result_pocket.outline, result_plug.outline
+    if spec.pocket.may_move and spec.pocket.relief is Relief.BY_HAND:
+        pocket = pocket.union(result_pocket.left_over)
+    if spec.plug.may_move and spec.plug.relief is Relief.BY_HAND:
+        plug = plug.minus(result_plug.left_over)
+    return pocket, plug
