@@ -26,7 +26,7 @@ import shapely
 from shapely import LineString
 
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
-from inlayfit.fit.spec import Relief
+from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.flatten import quad_segments
 from inlayfit.geometry.morphology import dilate, thick_parts
@@ -60,8 +60,7 @@ def sweeps_for(
     left: tuple[Residue, ...],
     centres: Region,
     half: Region,
-    radius: float,
-    kind: Relief,
+    cutter: HalfSpec,
     tolerance: Tolerance,
 ) -> tuple[Sweep, ...]:
     """One sweep a residue.
@@ -70,15 +69,14 @@ def sweeps_for(
         left: what has to go.
         centres: a region whose boundary bounds the cutter's centres while it stays off the wall.
         half: what a sweep should take least of beyond the residue (the plug, or the pocket's host).
-        radius: the cutter's.
-        kind: dog-bone or T-bone.
+        cutter: its radius, and which relief is wanted: T-bone, or else dog-bone.
         tolerance: for the sweep's arcs.
     """
     index = None if centres.is_empty else BoundaryIndex(centres)
     return tuple(
-        _plunged_upon(residue, radius, tolerance)
+        _plunged_upon(residue, cutter.radius_mm, tolerance)
         if index is None or residue.kind is ResidueKind.LOST_PIECE
-        else _sweep(residue, index, half, radius, kind, tolerance)
+        else _sweep(residue, index, half, cutter, tolerance)
         for residue in left
     )
 
@@ -87,15 +85,17 @@ def _sweep(
     residue: Residue,
     centres: BoundaryIndex,
     half: Region,
-    radius: float,
-    kind: Relief,
+    cutter: HalfSpec,
     tolerance: Tolerance,
 ) -> Sweep:
+    radius = cutter.radius_mm
     vertices = outer_vertices(residue.region)
     distances, feet = centres.nearest(vertices)
     deepest = int(distances.argmax())
     corner, start = vertices[deepest], feet[deepest]
-    along_walls = _along_walls(residue.region.rings()[0], corner, start) if kind is Relief.T_BONE else []
+    along_walls: list[tuple[Points, Points]] = []
+    if cutter.relief is Relief.T_BONE:
+        along_walls = _along_walls(residue.region.rings()[0], corner, start, half, cutter.t_bone_wall)
     for candidates in (along_walls, _along_bisector(vertices, corner, start, centres)):
         stadium = _least_stadium(residue, candidates, half, radius, tolerance)
         if stadium is not None:
@@ -156,20 +156,27 @@ def _along_bisector(
     return found
 
 
-def _along_walls(ring: Points, corner: Points, start: Points) -> list[tuple[Points, Points]]:
-    """The same, parallel to the walls where they leave the reached area, one each side of the corner."""
+def _along_walls(
+    ring: Points, corner: Points, start: Points, half: Region, bitten: WallChoice
+) -> list[tuple[Points, Points]]:
+    """The same, parallel to the walls where they leave the reached area; the bite lies in the other wall."""
     axis = corner - start
     offsets = ring - start
     side = axis[0] * offsets[:, 1] - axis[1] * offsets[:, 0]
     far = np.hypot(offsets[:, 0], offsets[:, 1])
-    found = []
+    plunges, walls = [], []
     for end in (int(side.argmax()), int(side.argmin())):
         # The mouth's arc stays one radius from the start; the wall leads away from it.
         neighbour = max((end - 1, (end + 1) % len(ring)), key=lambda i: far[i])
         direction = _unit(ring[neighbour] - ring[end])
         if direction is not None:
-            found.append((start, direction))
-    return found
+            plunges.append((start, direction))
+            walls.append((ring[neighbour] + ring[end]) / 2)
+    if bitten is WallChoice.LEAST or len(plunges) < 2:
+        return plunges
+    lengths = BoundaryIndex(half).edge_lengths(np.array(walls))
+    along = int(lengths.argmin() if bitten is WallChoice.LONG else lengths.argmax())
+    return [plunges[along]]
 
 
 def _unit(vector: Points) -> Points | None:

@@ -48,6 +48,8 @@ class HalfResult:
     Attributes:
         outline: the finished wall, as a round cutter leaves it; of a fixed half, what was given.
         rough: outline of the roughing pass, or None without a finishing allowance.
+        rest: where the corner cutter still has to go after the main one; empty without a corner cutter.
+        edge_break: the chamfer's other edge, inside a plug and outside a pocket, or None without one.
         left_over: stock the cutter leaves in corners of what was wanted (for hand work, or by rounding).
         reliefs: where the half was relieved.
         changed: whether the program shaped it; False for a half already cut.
@@ -55,6 +57,8 @@ class HalfResult:
 
     outline: Region
     rough: Region | None = None
+    rest: Region = field(default_factory=Region.empty)
+    edge_break: Region | None = None
     left_over: Region = field(default_factory=Region.empty)
     reliefs: tuple[ReliefCut, ...] = ()
     changed: bool = True

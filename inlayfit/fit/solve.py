@@ -35,7 +35,8 @@ from inlayfit.fit.relief import Sweep, sweeps_for
 from inlayfit.fit.residue import Residue, ResidueKind, residues
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
-from inlayfit.geometry.morphology import closed, dilate, erode, opened, thinned
+from inlayfit.fit.strength import host_around, thin_places
+from inlayfit.geometry.morphology import closed, dilate, erode, opened, thick_parts, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
 from inlayfit.progress import Progress, unwatched
@@ -74,6 +75,8 @@ def solve(
     gap = gap_map(*finished_walls(pocket, plug, spec))
     watched.report(0.9, "checks")
     found = [*findings, *check.judge(spec, pocket, plug, gap)]
+    if tolerance.arc_mm <= EXACT.arc_mm:  # a preview does not look for thin places
+        found += thin_places(pocket, plug, spec)
     return FitResult(spec, pocket, plug, gap, heaviest_first(found))
 
 
@@ -107,8 +110,8 @@ def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
     target = thinned(erode(form.region, spec.clearance_mm, tolerance), tolerance)
     plug = HalfResult(target) if form.suits_plug else _shaped_plug(target, spec.plug, tolerance)
     return (
-        _with_rough_pocket(pocket, spec.pocket, tolerance),
-        _with_rough_plug(plug, spec.plug, tolerance),
+        _with_passes_of_pocket(pocket, spec.pocket, tolerance),
+        _with_passes_of_plug(plug, spec.plug, tolerance),
         [*form.findings, *check.of_target(form.region, target, spec)],
     )
 
@@ -125,7 +128,7 @@ def _plug_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
     target = thinned(erode(host, spec.clearance_mm, tolerance), tolerance)
     plug = _shaped_plug(target, _giving_way(spec.plug), tolerance)
     findings = [*check.of_given_half(sharper, spec.pocket, Half.POCKET), *check.of_target(host, target, spec)]
-    return HalfResult(drawn, changed=False), _with_rough_plug(plug, spec.plug, tolerance), findings
+    return HalfResult(drawn, changed=False), _with_passes_of_plug(plug, spec.plug, tolerance), findings
 
 
 def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
@@ -137,7 +140,7 @@ def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress:
     target = thinned(dilate(insert, spec.clearance_mm, tolerance), tolerance)
     pocket = _shaped_pocket(target, _giving_way(spec.pocket), tolerance)
     findings = [*check.of_given_half(sharper, spec.plug, Half.PLUG), *check.of_target(insert, target, spec)]
-    return _with_rough_pocket(pocket, spec.pocket, tolerance), HalfResult(drawn, changed=False), findings
+    return _with_passes_of_pocket(pocket, spec.pocket, tolerance), HalfResult(drawn, changed=False), findings
 
 
 def _giving_way(half: HalfSpec) -> HalfSpec:
@@ -226,9 +229,9 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
     if half.relief is Relief.BY_HAND:
         return HalfResult(reached, left_over=wanted.minus(reached))
     centres = erode(wanted, half.radius_mm, tolerance)
-    host = _surroundings(wanted, half.radius_mm)
+    host = host_around(wanted, 4 * half.radius_mm)
     outline, cuts = wanted, []
-    for sweep in sweeps_for(left, centres, host, half.radius_mm, half.relief, tolerance):
+    for sweep in sweeps_for(left, centres, host, half, tolerance):
         cuts.append(_cut_of(Half.POCKET, half.relief, sweep, sweep.swept.minus(outline)))
         outline = outline.union(sweep.swept)
     return HalfResult(outline, reliefs=tuple(cuts))
@@ -247,17 +250,10 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
     centres = dilate(target, half.radius_mm, tolerance)
     kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
     outline, cuts = target, []
-    for sweep in sweeps_for(left, centres, target, half.radius_mm, kind, tolerance):
+    for sweep in sweeps_for(left, centres, target, half, tolerance):
         cuts.append(_cut_of(Half.PLUG, kind, sweep, outline.common(sweep.swept)))
         outline = outline.minus(sweep.swept)
     return HalfResult(outline, reliefs=tuple(cuts))
-
-
-def _surroundings(region: Region, margin: float) -> Region:
-    """The host near a pocket: all within a few cutter radii of it that is not pocket."""
-    x0, y0, x1, y1 = region.bounds
-    reach = 4 * margin
-    return Region.of(shapely.box(x0 - reach, y0 - reach, x1 + reach, y1 + reach)).minus(region)
 
 
 def _cut_of(half: Half, kind: Relief, sweep: Sweep, bite: Region) -> ReliefCut:
@@ -272,18 +268,34 @@ def _together(left: Iterable[Residue]) -> Region:
     return Region.of(shapely.union_all(pieces)) if pieces else Region.empty()
 
 
-def _with_rough_pocket(pocket: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
-    if half.finishing_allowance_mm == 0:
-        return pocket
-    smaller = erode(pocket.outline, half.finishing_allowance_mm, tolerance)
-    return replace(pocket, rough=thinned(opened(smaller, half.radius_mm, tolerance), tolerance))
+def _with_passes_of_pocket(pocket: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    """The pocket with its other outlines: roughing, rest corners and broken rim."""
+    outline, rough, rest, rim = pocket.outline, None, Region.empty(), None
+    if half.finishing_allowance_mm > 0:
+        smaller = erode(outline, half.finishing_allowance_mm, tolerance)
+        rough = thinned(opened(smaller, half.main_radius_mm, tolerance), tolerance)
+    if half.corner_cutter_mm > 0:
+        reached = opened(outline, half.main_radius_mm, tolerance)
+        corners = thick_parts(outline.minus(reached), tolerance.settle_mm)
+        rest = dilate(corners, half.radius_mm, tolerance).common(outline)
+    if half.edge_break_mm > 0:
+        rim = dilate(outline, half.edge_break_mm, tolerance)
+    return replace(pocket, rough=rough, rest=rest, edge_break=rim)
 
 
-def _with_rough_plug(plug: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
-    if half.finishing_allowance_mm == 0:
-        return plug
-    larger = dilate(plug.outline, half.finishing_allowance_mm, tolerance)
-    return replace(plug, rough=thinned(closed(larger, half.radius_mm, tolerance), tolerance))
+def _with_passes_of_plug(plug: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    """The plug with its other outlines: roughing, rest corners and broken lower edge."""
+    outline, rough, rest, edge = plug.outline, None, Region.empty(), None
+    if half.finishing_allowance_mm > 0:
+        larger = dilate(outline, half.finishing_allowance_mm, tolerance)
+        rough = thinned(closed(larger, half.main_radius_mm, tolerance), tolerance)
+    if half.corner_cutter_mm > 0:
+        left = closed(outline, half.main_radius_mm, tolerance)
+        corners = thick_parts(left.minus(outline), tolerance.settle_mm)
+        rest = dilate(corners, half.radius_mm, tolerance).minus(outline)
+    if half.edge_break_mm > 0:
+        edge = erode(outline, half.edge_break_mm, tolerance)
+    return replace(plug, rough=rough, rest=rest, edge_break=edge)
 
 
 def finished_walls(

@@ -34,6 +34,15 @@ class Relief(StrEnum):
     BY_HAND = "by-hand"
 
 
+class WallChoice(StrEnum):
+    """Which wall of a corner a T-bone bites into."""
+
+    LEAST = "least"
+    """The one where less is removed."""
+    LONG = "long"
+    SHORT = "short"
+
+
 @dataclass(frozen=True, slots=True)
 class HalfSpec:
     """One half of a fitting.
@@ -43,8 +52,13 @@ class HalfSpec:
         state: whether the half may still change.
         relief: what to do in corners that the cutter cannot reach.
         finishing_allowance_mm: stock that the roughing pass leaves on the wall, per side.
-        kerf_mm: width of the cut of a beam or blade; the outline is the finished edge, the export can
-            shift the line by half of it.
+        kerf_mm: width of the cut of a beam or blade on the show side; the outline is the finished edge, the
+            export can shift the line by half of it.
+        kerf_taper_mm: how much wider the kerf is on the show side than on the bed side.
+        corner_cutter_mm: measured diameter of a smaller cutter that takes what the main one leaves in
+            corners; 0 for none.
+        t_bone_wall: which wall a T-bone bites into.
+        edge_break_mm: width of the chamfer on the plug's lower edge or the pocket's rim; 0 for none.
     """
 
     cutter_mm: float
@@ -52,11 +66,25 @@ class HalfSpec:
     relief: Relief = Relief.ROUNDED
     finishing_allowance_mm: float = 0.0
     kerf_mm: float = 0.0
+    kerf_taper_mm: float = 0.0
+    corner_cutter_mm: float = 0.0
+    t_bone_wall: WallChoice = WallChoice.LEAST
+    edge_break_mm: float = 0.0
 
     def __post_init__(self) -> None:
         _check_number("cutter diameter", self.cutter_mm)
         _check_number("finishing allowance", self.finishing_allowance_mm)
         _check_number("kerf", self.kerf_mm)
+        _check_number("kerf's taper", self.kerf_taper_mm)
+        _check_number("corner cutter's diameter", self.corner_cutter_mm)
+        _check_number("edge break", self.edge_break_mm)
+        if self.edge_break_mm < 0:
+            raise SpecError("An edge break cannot be negative; give 0 for none.")
+        if self.corner_cutter_mm < 0 or (self.corner_cutter_mm and self.corner_cutter_mm >= self.cutter_mm):
+            raise SpecError(
+                f"A corner cutter of {self.corner_cutter_mm:g} mm must be smaller than the main cutter of "
+                f"{self.cutter_mm:g} mm; give 0 for none."
+            )
         if self.cutter_mm != 0 and self.cutter_mm < SMALLEST_CUTTER_MM:
             raise SpecError(
                 f"A cutter of {self.cutter_mm:g} mm is too small; give its measured diameter in mm, "
@@ -69,7 +97,15 @@ class HalfSpec:
 
     @property
     def radius_mm(self) -> float:
-        """Half the cutter's diameter; for a beam half its kerf, since a round beam rounds corners too."""
+        """Smallest radius the finished wall can have: that of the last cutter along it.
+
+        For a beam half its kerf, since a round beam rounds corners too.
+        """
+        return (self.corner_cutter_mm or self.cutter_mm or self.kerf_mm) / 2
+
+    @property
+    def main_radius_mm(self) -> float:
+        """Half the main cutter's diameter, or half the kerf."""
         return (self.cutter_mm or self.kerf_mm) / 2
 
     @property
@@ -86,14 +122,18 @@ class FitSpec:
         clearance_mm: gap wanted at one wall ("per side"); negative is interference.
         pocket: the recess.
         plug: what fills it.
+        thin_mm: a wall or neck thinner than this may not survive. Common practice, no source: depends on
+            the stock; change it to what yours stands.
     """
 
     clearance_mm: float
     pocket: HalfSpec = field(default_factory=lambda: HalfSpec(3.0))
     plug: HalfSpec = field(default_factory=lambda: HalfSpec(3.0))
+    thin_mm: float = 0.8
 
     def __post_init__(self) -> None:
         _check_number("clearance", self.clearance_mm)
+        _check_number("thinnest wall", self.thin_mm)
         if abs(self.clearance_mm) > LARGEST_CLEARANCE_MM:
             raise SpecError(
                 f"A clearance of {self.clearance_mm:g} mm per side is more than {LARGEST_CLEARANCE_MM:g} mm; "

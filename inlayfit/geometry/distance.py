@@ -63,6 +63,14 @@ class BoundaryIndex:
             neighbours = min(4 * neighbours, self._tree.n)
         return distances, partners
 
+    def edge_lengths(self, points: Points) -> Points:
+        """Length of the straight piece of boundary nearest to each point, (n,)."""
+        _, nearest_samples = self._tree.query(points)
+        owners = self._owner[nearest_samples]
+        spans = self._ends[owners] - self._starts[owners]
+        lengths: Points = np.hypot(spans[:, 0], spans[:, 1])
+        return lengths
+
     def signed(self, points: Points) -> tuple[Points, Points]:
         """Distances with a sign, positive inside the region, and nearest boundary points."""
         distances, partners = self.nearest(points)
