@@ -1,7 +1,7 @@
 """How the window looks: named colours, type sizes and spacing, in light, dark and high contrast.
 
-A *token* is a colour by its use. Widgets ask for the tokens of the palette in force (`tokens_of`), so a change
-of theme reaches them as an ordinary palette change and the program keeps no state of its own for it.
+A *token* is a colour by its use. Widgets ask for the tokens of the palette in force (`tokens_of`), so a
+change of theme reaches them as an ordinary palette change and the program keeps no state of its own for it.
 
 Rules that the tests hold (WCAG 2.2):
     1.4.3   text and muted text against every surface they stand on: at least 4.5 to 1.

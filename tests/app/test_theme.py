@@ -1,9 +1,9 @@
 """The colours: readable (WCAG 2.2), and the gap classes apart for every eye.
 
 Published sources: WCAG 2.2 (contrast ratio; 1.4.1, 1.4.3, 1.4.11); Sharma, Wu and Dalal 2005, "The CIEDE2000
-color-difference formula: implementation notes, supplementary test data", table 1 (values from memory); Machado,
-Oliveira and Fernandes 2009, "A physiologically-based model for simulation of color vision deficiency",
-severity 1.0 (matrices from memory); IEC 61966-2-1 (sRGB).
+color-difference formula: implementation notes, supplementary test data", table 1 (values from memory);
+Machado, Oliveira and Fernandes 2009, "A physiologically-based model for simulation of color vision
+deficiency", severity 1.0 (matrices from memory); IEC 61966-2-1 (sRGB).
 """
 
 from __future__ import annotations

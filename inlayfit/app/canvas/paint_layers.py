@@ -1,0 +1,139 @@
+"""Painting a picture: the layer that is kept while the drawing is moved about.
+
+From below: host, pockets, plugs that are fixed, stock left in corners, roughing outlines, walls, bands. The
+fixed half is solid, the half that may move is hollow. Only one-pixel pens and fills are used here.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
+
+from inlayfit.app.canvas.class_look import LOOKS
+from inlayfit.app.canvas.picture import FittingPicture, Picture
+from inlayfit.app.theme import Tokens, colour
+
+_STALE_OPACITY = 0.45
+_UNCHOSEN_OPACITY = 0.55
+_RELIEF_PX = 6.0
+
+
+@dataclass(frozen=True, slots=True)
+class Layers:
+    """What to show.
+
+    Attributes:
+        chosen_fitting: its key, or None.
+        chosen_outlines: keys.
+        rough: roughing outlines.
+        left_over: stock left in corners.
+        relieved: rings where a half was relieved.
+        stale: whether the picture is a preview.
+        smooth: antialiasing.
+    """
+
+    chosen_fitting: str | None = None
+    chosen_outlines: frozenset[str] = frozenset()
+    rough: bool = False
+    left_over: bool = True
+    relieved: bool = True
+    stale: bool = False
+    smooth: bool = True
+
+
+def paint_layers(painter: QPainter, area: QRectF, picture: Picture, look: Tokens, layers: Layers) -> None:
+    """Paint a picture into an area of a painter whose origin is the view's."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, layers.smooth)
+    _paint_ground(painter, area, picture, look)
+    for shown in picture.fittings:
+        _paint_halves(painter, shown, look)
+        _paint_overlays(painter, shown, picture, look, layers)
+    for key, path in picture.outlines:
+        _paint_outline(painter, path, look, chosen=key in layers.chosen_outlines)
+    for shown in picture.fittings:
+        _paint_walls(painter, shown, look)
+        _paint_bands(painter, shown, look, layers)
+
+
+def paint_bands(painter: QPainter, shown: FittingPicture, look: Tokens) -> None:
+    """Fill the bands of the five classes."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    for class_look, path in zip(LOOKS, shown.bands, strict=True):
+        if path.elementCount():
+            painter.fillPath(path, colour(class_look.colour(look)))
+
+
+def _paint_ground(painter: QPainter, area: QRectF, picture: Picture, look: Tokens) -> None:
+    host_everywhere = picture.host.isEmpty() and bool(picture.fittings)
+    if picture.host.isEmpty():
+        painter.fillRect(area, colour(look.host_tint if host_everywhere else look.canvas))
+        return
+    painter.fillRect(area, colour(look.window))
+    _figure(painter, picture.host, look.host_line, QBrush(colour(look.host_tint)))
+
+
+def _paint_halves(painter: QPainter, shown: FittingPicture, look: Tokens) -> None:
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.fillPath(shown.pocket, colour(look.canvas))
+    if shown.fitting.plug_fixed:
+        painter.fillPath(shown.plug, colour(look.plug_tint))
+
+
+def _paint_overlays(
+    painter: QPainter, shown: FittingPicture, picture: Picture, look: Tokens, layers: Layers
+) -> None:
+    if layers.left_over and not shown.left_over.isEmpty():
+        painter.fillPath(shown.left_over, colour(look.host_line, 0.35))
+        _figure(painter, shown.left_over, look.host_line, QBrush(Qt.BrushStyle.NoBrush))
+    if layers.rough and not shown.rough.isEmpty():
+        _figure(painter, shown.rough, look.muted, QBrush(Qt.BrushStyle.NoBrush), dash=(6, 4))
+    if layers.relieved:
+        painter.setPen(_pen(look.accent))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for x, y in _apart([picture.view.to_px(*cut.place_mm) for cut in shown.fitting.relieved]):
+            painter.drawEllipse(QPointF(x, y), _RELIEF_PX, _RELIEF_PX)
+
+
+def _apart(places: list[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Places with no two in the same small square, so that marks of one corner do not pile up."""
+    size = 3 * _RELIEF_PX
+    return list({(round(x / size), round(y / size)): (x, y) for x, y in places}.values())
+
+
+def _paint_outline(painter: QPainter, path: QPainterPath, look: Tokens, *, chosen: bool) -> None:
+    fill = QBrush(colour(look.focus, 0.14)) if chosen else QBrush(Qt.BrushStyle.NoBrush)
+    _figure(painter, path, look.focus if chosen else look.text, fill)
+
+
+def _paint_walls(painter: QPainter, shown: FittingPicture, look: Tokens) -> None:
+    _figure(painter, shown.pocket, look.host_line, QBrush(Qt.BrushStyle.NoBrush))
+    _figure(painter, shown.plug, look.text, QBrush(Qt.BrushStyle.NoBrush))
+
+
+def _paint_bands(painter: QPainter, shown: FittingPicture, look: Tokens, layers: Layers) -> None:
+    opacity = _STALE_OPACITY if layers.stale else 1.0
+    if layers.chosen_fitting is not None and shown.fitting.key != layers.chosen_fitting:
+        opacity *= _UNCHOSEN_OPACITY
+    painter.setOpacity(opacity)
+    paint_bands(painter, shown, look)
+    painter.setOpacity(1.0)
+
+
+def _figure(
+    painter: QPainter, path: QPainterPath, line: str, fill: QBrush, *, dash: tuple[float, float] | None = None
+) -> None:
+    pen = _pen(line)
+    if dash is not None:
+        pen.setDashPattern(dash)
+    painter.setPen(pen)
+    painter.setBrush(fill)
+    painter.drawPath(path)
+
+
+def _pen(token: str) -> QPen:
+    """A hairline that is exactly one device pixel wide, the fast case of the raster engine."""
+    pen = QPen(QColor(token))
+    pen.setWidth(0)
+    return pen

@@ -1,0 +1,224 @@
+"""A scene at one view, as painter paths: what is filled and stroked, in logical pixels.
+
+A gap of 0.03 mm is a third of a pixel when a whole part is in view, so the band between the two walls has a
+constant width on the screen and the plug's line is drawn inwards by as much; the picture says so. Zoomed in
+until the wanted clearance itself is that wide, everything stands at its true place.
+
+Every path comes from samples about two pixels apart, so its cost depends on the length of wall in view and
+not on the number of vertices. A band is filled, never stroked: a pen wider than one pixel costs many times
+more in the raster engine. In a passage narrower than the bands, they move together, by the *reach* of the
+wall, and never cross.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainterPath
+
+from inlayfit.app.canvas.class_look import LOOKS, ClassLook, Stroke
+from inlayfit.app.canvas.painter_paths import lines_path, polygons_path
+from inlayfit.app.canvas.polylines import (
+    Samples,
+    class_runs,
+    dash_quads,
+    dots,
+    even_places,
+    left_normals,
+    reaches,
+    resampled,
+    resampled_within,
+    strip_quads,
+    thinned,
+    tick_quads,
+)
+from inlayfit.app.canvas.scene import FittingScene, GapScene, Shape, Wall
+from inlayfit.app.canvas.view_transform import Box, ViewTransform
+from inlayfit.fit.classes import classify
+from inlayfit.geometry.path import Points
+
+BAND_ROOM_PX = 11.0
+"""Between the wall's line and the plug's line, when the true gap is too small to see."""
+_SAMPLE_STEP_PX = 2.0
+_LINE_STEP_PX = 0.75
+_MARGIN_PX = 64.0
+_REACH_FOR_BAND, _REACH_FOR_LINE = 0.5, 0.85
+_MOST_SAMPLES = 6000
+_TICK_PX, _TICK_WIDTH_PX, _TICK_SPACING_PX = 7.0, 1.6, 6.0
+_DASH_PX, _DASH_GAP_PX, _DOT_SPACING_PX = 8.0, 5.0, 8.5
+_CROWD_EVERY = 3
+
+_UP = np.array([1.0, -1.0])
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class FittingPicture:
+    """One fitting.
+
+    Attributes:
+        fitting: what it shows.
+        pocket, plug: lines of both walls; the plug's is moved inwards.
+        bands: one path to fill for each class, in the order of `LOOKS`.
+        rough: lines of the roughing outlines.
+        left_over: stock left in corners, to fill.
+    """
+
+    fitting: FittingScene
+    pocket: QPainterPath
+    plug: QPainterPath
+    bands: tuple[QPainterPath, ...]
+    rough: QPainterPath
+    left_over: QPainterPath
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Picture:
+    """A scene at one view.
+
+    Attributes:
+        view: where the drawing stands.
+        box_mm: what the picture covers; beyond it nothing is promised.
+        host: outline of the host, empty if the whole canvas is host.
+        fittings: the fittings.
+        outlines: lines of the outlines in no fitting, with their keys.
+        crowd: (n, 2) pixels where bands run, for lettering to keep off.
+        true_scale: whether both walls stand at their true places.
+    """
+
+    view: ViewTransform
+    box_mm: Box
+    host: QPainterPath
+    fittings: tuple[FittingPicture, ...]
+    outlines: tuple[tuple[str, QPainterPath], ...]
+    crowd: Points
+    true_scale: bool
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Band:
+    """A sampled wall on its way to the screen: pixels with y up."""
+
+    samples: Samples
+    points: Points
+    normals: Points
+    reach: Points
+
+
+def build_picture(
+    scene: GapScene, view: ViewTransform, width: float, height: float, *, margin: float = _MARGIN_PX
+) -> Picture:
+    """Make the paths of a scene for a view of this size and `margin` pixels about it."""
+    box = view.box_mm(width, height, margin=margin)
+    crowds: list[Points] = []
+    fittings = tuple(_fitting_picture(f, view, box, crowds) for f in scene.fittings)
+    outlines = tuple((o.key, _outline(o.shape, view, box)) for o in scene.outlines)
+    host = QPainterPath() if scene.host is None else _outline(scene.host, view, box)
+    crowd = np.vstack(crowds) if crowds else np.zeros((0, 2))
+    rooms = [shown_room_px(f, view) for f in scene.fittings]
+    return Picture(view, box, host, fittings, outlines, crowd, bool(rooms) and max(rooms) == 0)
+
+
+def shown_room_px(fitting: FittingScene, view: ViewTransform) -> float:
+    """How far inwards of its true place the plug's line is drawn."""
+    return max(0.0, BAND_ROOM_PX - abs(fitting.clearance_mm) * view.scale)
+
+
+def _outline(shape: Shape, view: ViewTransform, box: Box) -> QPainterPath:
+    rings = [thinned(ring, _LINE_STEP_PX / view.scale) for ring in shape.within(box)]
+    return lines_path([view.points_px(ring) for ring in rings], closed=True)
+
+
+def _joined_outlines(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -> QPainterPath:
+    joined = QPainterPath()
+    for shape in shapes:
+        joined.addPath(_outline(shape, view, box))
+    return joined
+
+
+def _fitting_picture(
+    fitting: FittingScene, view: ViewTransform, box: Box, crowds: list[Points]
+) -> FittingPicture:
+    room = shown_room_px(fitting, view)
+    bands = _sampled_bands(fitting.walls, view, box, room)
+    plug = QPainterPath()
+    paths: list[list[Points]] = [[] for _ in LOOKS]
+    for band in bands:
+        line = band.points + band.normals * np.minimum(room, _REACH_FOR_LINE * band.reach)[:, None]
+        plug.addPath(lines_path([line * _UP], closed=band.samples.closed))
+        middle = _band_middle(band, room, view.scale)
+        _add_band(paths, band, middle, fitting.clearance_mm)
+        crowds.append(middle[::_CROWD_EVERY] * _UP)
+    return FittingPicture(
+        fitting=fitting,
+        pocket=_outline(fitting.pocket, view, box),
+        plug=plug if bands or not fitting.walls else QPainterPath(),
+        bands=tuple(_class_path(parts) for parts in paths),
+        rough=_joined_outlines(fitting.rough, view, box),
+        left_over=_joined_outlines(fitting.left_over, view, box),
+    )
+
+
+def _sampled_bands(walls: tuple[Wall, ...], view: ViewTransform, box: Box, room: float) -> list[_Band]:
+    step = _SAMPLE_STEP_PX / view.scale
+    pieces = [piece for wall in walls for piece in _samples_of(wall, step, box)]
+    if not pieces:
+        return []
+    points = [view.points_px(piece.points) * _UP for piece in pieces]
+    normals = [left_normals(p, closed=s.closed) for p, s in zip(points, pieces, strict=True)]
+    furthest = max(room, BAND_ROOM_PX) * 1.5
+    reach = reaches(np.vstack(points), np.vstack(normals), furthest)
+    split = np.split(reach, np.cumsum([len(p) for p in points])[:-1])
+    return [_Band(*parts) for parts in zip(pieces, points, normals, split, strict=True)]
+
+
+def _samples_of(wall: Wall, step: float, box: Box) -> list[Samples]:
+    x0, y0 = wall.points.min(axis=0)
+    x1, y1 = wall.points.max(axis=0)
+    if x1 < box[0] or x0 > box[2] or y1 < box[1] or y0 > box[3]:
+        return []
+    if x0 >= box[0] and y0 >= box[1] and x1 <= box[2] and y1 <= box[3]:
+        even = max(step, wall.lengths[-1] / _MOST_SAMPLES)
+        return [resampled(wall.points, wall.gaps, wall.lengths, even)]
+    return resampled_within(wall.points, wall.gaps, wall.lengths, step, box)
+
+
+def _band_middle(band: _Band, room: float, scale: float) -> Points:
+    """Halfway between the wall's line and the plug's, near the plug where the gap is wide."""
+    gap = np.clip(band.samples.values * scale, -3 * BAND_ROOM_PX, 2 * BAND_ROOM_PX)
+    shift = np.minimum((room - gap) / 2, _REACH_FOR_BAND * band.reach)
+    middle: Points = band.points + band.normals * shift[:, None]
+    return middle
+
+
+def _add_band(paths: list[list[Points]], band: _Band, middle: Points, clearance_mm: float) -> None:
+    numbers = classify(band.samples.values, clearance_mm)
+    for number, where in class_runs(numbers, closed=band.samples.closed):
+        look = LOOKS[number]
+        if len(where) > 1:
+            paths[number].extend(_strokes(look, middle[where], band.normals[where]))
+
+
+def _strokes(look: ClassLook, middle: Points, inwards: Points) -> list[Points]:
+    """One run of one class, as polygons with y up."""
+    if look.stroke is Stroke.DOTTED:
+        places, _ = even_places(middle, inwards, _DOT_SPACING_PX)
+        return [dots(places, look.width_px)]
+    if look.stroke is Stroke.DASHED:
+        return [dash_quads(middle, look.width_px, on=_DASH_PX, off=_DASH_GAP_PX)]
+    normals = left_normals(middle, closed=False)
+    solid = strip_quads(middle, normals, look.width_px, closed=False)
+    if look.stroke is not Stroke.TICKED:
+        return [solid]
+    return [solid, tick_quads(*even_places(middle, inwards, _TICK_SPACING_PX), _TICK_PX, _TICK_WIDTH_PX)]
+
+
+def _class_path(parts: list[Points]) -> QPainterPath:
+    """Polygons with y up, of any number of corners, as one path on the screen."""
+    path = QPainterPath()
+    for corners in sorted({part.shape[1] for part in parts if len(part)}):
+        same = [part for part in parts if len(part) and part.shape[1] == corners]
+        path.addPath(polygons_path(np.concatenate(same) * _UP))
+    path.setFillRule(Qt.FillRule.WindingFill)
+    return path
