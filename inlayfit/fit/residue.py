@@ -16,6 +16,7 @@ from enum import StrEnum
 import numpy as np
 import shapely
 from shapely import LineString, Polygon
+from shapely.geometry.base import BaseGeometry
 
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.path import Points
@@ -66,7 +67,6 @@ def residues(wanted: Region, reached: Region, radius: float, tolerance: Toleranc
     left = thick_parts(wanted.minus(reached), tolerance.settle_mm)
     if left.is_empty:
         return ()
-    shapely.prepare(reached.shape)
     found = [_judged(piece, reached, radius, tolerance) for piece in left.pieces]
     return tuple(sorted(found, key=lambda residue: -residue.area))
 
@@ -77,14 +77,15 @@ def outer_vertices(region: Region) -> Points:
 
 
 def _judged(piece: Region, reached: Region, radius: float, tolerance: Tolerance) -> Residue:
-    depth = float(shapely.distance(reached.shape, shapely.points(outer_vertices(piece))).max())
     x0, y0, x1, y1 = piece.bounds
-    if max(x1 - x0, y1 - y0) < _SMALL_RADII * radius:
-        return Residue(piece, ResidueKind.CORNER, ((x0 + x1) / 2, (y0 + y1) / 2), depth)
+    near = shapely.clip_by_rect(reached.shape, x0 - radius, y0 - radius, x1 + radius, y1 + radius)
     place = _inner_point(piece.polygons[0])
-    mouths = _mouths(piece.polygons[0], reached, tolerance)
-    if not mouths and shapely.distance(piece.shape, reached.shape) > tolerance.settle_mm:
+    if near.is_empty or shapely.distance(piece.shape, near) > tolerance.settle_mm:
         return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0)
+    depth = float(shapely.distance(near, shapely.points(outer_vertices(piece))).max())
+    if max(x1 - x0, y1 - y0) < _SMALL_RADII * radius:
+        return Residue(piece, ResidueKind.CORNER, place, depth)
+    mouths = _mouths(piece.polygons[0], near, tolerance)
     if len(mouths) > 1:
         return Residue(piece, ResidueKind.NECK, place, depth)
     width = _span(mouths[0]) if mouths else 0.0
@@ -97,14 +98,14 @@ def _inner_point(polygon: Polygon) -> tuple[float, float]:
     return float(point.x), float(point.y)
 
 
-def _mouths(polygon: Polygon, reached: Region, tolerance: Tolerance) -> list[LineString]:
+def _mouths(polygon: Polygon, reached: BaseGeometry, tolerance: Tolerance) -> list[LineString]:
     """Where the piece's boundary lies against the reached area: one line per mouth.
 
     The piece is a difference, so it shares its mouth with the reached area to the last digits; a wider
     strip would also take in the wall next to a corner's tips, which meets the mouth at a tangent.
     """
     near = shapely.buffer(polygon, tolerance.settle_mm, quad_segs=2)
-    edge = shapely.intersection(shapely.boundary(reached.shape), near)
+    edge = shapely.intersection(shapely.boundary(reached), near)
     strip = shapely.buffer(edge, _SHARED_EDGE_MM, quad_segs=2)
     merged = shapely.line_merge(shapely.intersection(polygon.boundary, strip))
     lines = [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]

@@ -36,12 +36,13 @@ from inlayfit.fit.residue import Residue, ResidueKind, residues
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
-from inlayfit.geometry.morphology import closed, dilate, erode, opened, thick_parts, thinned
+from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
 from inlayfit.progress import Progress, unwatched
 
 _MOST_ROUNDS = 4
+_SAMPLES = 2000
 _LOOSE_MM = 0.005
 
 
@@ -70,14 +71,22 @@ def solve(
     if drawn.is_empty:
         raise SpecError("The outline is empty; choose a closed outline.")
     watched.report(0.0, "halves")
+    if not _is_exact(tolerance):
+        drawn = _coarse(drawn, tolerance)
     pocket, plug, findings = _halves(drawn, spec, plug_drawn, tolerance, watched)
     watched.report(0.7, "gap map")
-    gap = gap_map(*finished_walls(pocket, plug, spec))
+    samples = _SAMPLES if _is_exact(tolerance) else _SAMPLES // 4
+    gap = gap_map(*finished_walls(pocket, plug, spec), samples=samples)
     watched.report(0.9, "checks")
     found = [*findings, *check.judge(spec, pocket, plug, gap)]
-    if tolerance.arc_mm <= EXACT.arc_mm:  # a preview does not look for thin places
+    if _is_exact(tolerance):
         found += thin_places(pocket, plug, spec)
     return FitResult(spec, pocket, plug, gap, heaviest_first(found))
+
+
+def _is_exact(tolerance: Tolerance) -> bool:
+    """Whether this is for cutting. A preview does not look for thin places or for cutters in conflict."""
+    return tolerance.arc_mm <= EXACT.arc_mm
 
 
 _Halves = tuple[HalfResult, HalfResult, list[Finding]]
@@ -166,6 +175,12 @@ class _Form:
 
 
 @lru_cache(maxsize=16)
+def _coarse(drawn: Region, tolerance: Tolerance) -> Region:
+    """The outline with the few points a preview needs; kept, because a slider asks for it again."""
+    return simplified(drawn, tolerance)
+
+
+@lru_cache(maxsize=16)
 def _pocket_reach(drawn: Region, radius: float, tolerance: Tolerance) -> tuple[Region, tuple[Residue, ...]]:
     """What a cutter leaves of a drawn pocket, and its residues; kept, because a slider asks for it again."""
     reached = opened(drawn, radius, tolerance)
@@ -190,6 +205,8 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     radius = max(0.0, spec.plug.radius_mm - spec.clearance_mm)
     pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
     filled = closed(form.region, radius, tolerance)
+    if not _is_exact(tolerance):
+        return _Form(thinned(filled, tolerance), form.corners, form.findings, suits_plug=True)
     eased = residues(filled, form.region, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
     narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
