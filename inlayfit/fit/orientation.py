@@ -134,7 +134,7 @@ def _turn(points: Points, angle: float) -> Points:
 
 
 def _rough_misfits(held: Points, wall: Points) -> Points:
-    """Largest distance to the sampled wall at each of the evenly spaced turns, half a step too large at most."""
+    """Largest distance to the sampled wall at each evenly spaced turn, half a step too large at most."""
     tree = cKDTree(wall)
     few = held[:: max(1, len(held) // 180)]
     angles = 2 * math.pi * np.arange(_STEPS) / _STEPS
