@@ -1,0 +1,321 @@
+"""A state as plain JSON values and back, every value checked on the way in.
+
+A `ProjectError` from here names the place of the first wrong value in the words of the file
+("outlines[2].contours[0].points is missing"); `project_file` makes a whole sentence of it.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+from enum import Enum
+from typing import Any, TypeVar
+
+import numpy as np
+
+from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import region_of_contours
+from inlayfit.document.state import (
+    Facing,
+    Fitting,
+    HalfName,
+    SettingsUsed,
+    Source,
+    StackNumbers,
+    State,
+    Trial,
+)
+from inlayfit.errors import ProjectError, SpecError
+from inlayfit.finding import Finding, Severity
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.geometry.path import Bezier, Path
+from inlayfit.units import Unit
+
+E = TypeVar("E", bound=Enum)
+T = TypeVar("T")
+Json = dict[str, Any]
+_LARGEST_MM = 1e6
+
+
+def state_to_json(state: State) -> Json:
+    """The state as JSON values."""
+    source = state.source
+    return {
+        "unit": state.unit.name,
+        "source": {"path": source.path, "sha256": source.sha256, "size_bytes": source.size_bytes},
+        "settings": {
+            "gap_mm": state.settings.gap_mm,
+            "strokes_as_areas": state.settings.strokes_as_areas,
+        },
+        "chosen": list(state.chosen),
+        "fittings": [_fitting_to_json(fitting) for fitting in state.fittings],
+        "outlines": [
+            {"id": o.id, "name": o.name, "layer": o.layer, "contours": [_path_to_json(p) for p in o.contours]}
+            for o in state.outlines
+        ],
+        "findings": [finding.to_json() for finding in state.findings],
+        "trials": [
+            {
+                "outline": trial.outline_id,
+                "clearance_mm": trial.clearance_mm,
+                "feel": trial.feel,
+                "measured_mm": trial.measured_mm,
+            }
+            for trial in state.trials
+        ],
+    }
+
+
+def _fitting_to_json(fitting: Fitting) -> Json:
+    stack = fitting.stack
+    return {
+        "outline": fitting.outline_id,
+        "clearance_mm": fitting.spec.clearance_mm,
+        "pocket": _half_to_json(fitting.pocket, fitting.spec.pocket),
+        "plug": _half_to_json(fitting.plug, fitting.spec.plug),
+        "stack": {
+            "depth_mm": stack.depth_mm,
+            "insert_mm": stack.insert_mm,
+            "glue_mm": stack.glue_mm,
+            "glue": stack.glue,
+            "target_proud_mm": stack.target_proud_mm,
+            "spread_mm": stack.spread_mm,
+        },
+        "facing": fitting.facing.value,
+    }
+
+
+def _half_to_json(name: HalfName, spec: HalfSpec) -> Json:
+    return {
+        "name": name.name,
+        "material": name.material,
+        "state": spec.state.value,
+        "cutter_mm": spec.cutter_mm,
+        "kerf_mm": spec.kerf_mm,
+        "relief": spec.relief.value,
+        "finishing_allowance_mm": spec.finishing_allowance_mm,
+    }
+
+
+def _path_to_json(path: Path) -> Json:
+    record: Json = {"points": path.vertices.tolist()}
+    if path.bulges.any():
+        record["bulges"] = {str(i): float(path.bulges[i]) for i in np.flatnonzero(path.bulges).tolist()}
+    if path.curves:
+        record["curves"] = {str(i): _curve_to_json(curve) for i, curve in sorted(path.curves.items())}
+    if not path.closed:
+        record["closed"] = False
+    return record
+
+
+def _curve_to_json(curve: Bezier) -> Json:
+    record: Json = {"control": curve.control.tolist()}
+    if curve.weights is not None:
+        record["weights"] = curve.weights.tolist()
+    return record
+
+
+def state_from_json(record: Json) -> State:
+    """The state that JSON values mean; ProjectError if they mean none."""
+    at = _At(record, "")
+    source, settings = at.child("source"), at.child("settings")
+    try:
+        return State(
+            source=Source(source.text("path"), source.text("sha256"), source.whole("size_bytes")),
+            outlines=tuple(at.each("outlines", _outline)),
+            fittings=tuple(at.each("fittings", _fitting)),
+            chosen=tuple(at.texts("chosen")),
+            unit=at.named("unit", Unit),
+            findings=tuple(at.each("findings", _finding)),
+            settings=SettingsUsed(settings.number("gap_mm"), settings.switch("strokes_as_areas")),
+            trials=tuple(at.each("trials", _trial)),
+        )
+    except ProjectError:
+        raise
+    except (ValueError, SpecError) as error:
+        raise ProjectError(str(error).rstrip(".")) from error
+
+
+def _outline(at: _At) -> Outline:
+    contours = tuple(at.each("contours", _path))
+    if not contours:
+        raise at.fault("contours", "is empty")
+    region = region_of_contours(contours)
+    if region.is_empty:
+        raise at.fault("contours", "enclose nothing")
+    return Outline(
+        id=at.text("id"), name=at.text("name"), layer=at.text("layer"), region=region, contours=contours
+    )
+
+
+def _path(at: _At) -> Path:
+    points = at.points("points", least=1)
+    closed = at.switch("closed") if "closed" in at.record else True
+    count = len(points) if closed else len(points) - 1
+    bulges = np.zeros(count)
+    for number, value in at.numbered("bulges", count):
+        bulges[number] = at.checked("bulges", value)
+    curves = {}
+    for number, value in at.numbered("curves", count):
+        curve_at = _At(value, f"{at.place}.curves[{number}]")
+        curves[number] = _curve(curve_at)
+    return Path(points, bulges, closed, curves)
+
+
+def _curve(at: _At) -> Bezier:
+    control = at.points("control", least=2)
+    if "weights" not in at.record:
+        return Bezier(control)
+    weights = np.array(at.numbers("weights"))
+    if len(weights) != len(control) or not (weights > 0).all():
+        raise at.fault("weights", "must be one positive number a point")
+    return Bezier(control, weights)
+
+
+def _fitting(at: _At) -> Fitting:
+    pocket, plug, stack = at.child("pocket"), at.child("plug"), at.child("stack")
+    return Fitting(
+        outline_id=at.text("outline"),
+        spec=FitSpec(at.number("clearance_mm"), _half(pocket), _half(plug)),
+        pocket=HalfName(pocket.text("name"), pocket.text("material")),
+        plug=HalfName(plug.text("name"), plug.text("material")),
+        stack=StackNumbers(
+            depth_mm=stack.number("depth_mm"),
+            insert_mm=stack.number("insert_mm"),
+            glue_mm=stack.number("glue_mm"),
+            glue=stack.text("glue"),
+            target_proud_mm=stack.number("target_proud_mm"),
+            spread_mm=stack.number("spread_mm"),
+        ),
+        facing=at.valued("facing", Facing),
+    )
+
+
+def _half(at: _At) -> HalfSpec:
+    return HalfSpec(
+        cutter_mm=at.number("cutter_mm"),
+        state=at.valued("state", HalfState),
+        relief=at.valued("relief", Relief),
+        finishing_allowance_mm=at.number("finishing_allowance_mm"),
+        kerf_mm=at.number("kerf_mm"),
+    )
+
+
+def _finding(at: _At) -> Finding:
+    place = None if at.record.get("place_mm") is None else at.numbers("place_mm")
+    if place is not None and len(place) != 2:
+        raise at.fault("place_mm", "must be two numbers")
+    return Finding(
+        code=at.text("code"),
+        severity=at.valued("severity", Severity),
+        message=at.text("message"),
+        remedy=at.text("remedy"),
+        place_mm=None if place is None else (place[0], place[1]),
+        fixed=at.switch("fixed"),
+    )
+
+
+def _trial(at: _At) -> Trial:
+    measured = None if at.record.get("measured_mm") is None else at.number("measured_mm")
+    return Trial(at.text("outline"), at.number("clearance_mm"), at.text("feel"), measured)
+
+
+class _At:
+    """A JSON object and where it stands, with checked ways to its values."""
+
+    def __init__(self, record: object, place: str) -> None:
+        if not isinstance(record, dict):
+            raise ProjectError(f"{place or 'the file'} is not a record")
+        self.record: Mapping[str, Any] = record
+        self.place = place
+
+    def fault(self, key: str, what: str) -> ProjectError:
+        return ProjectError(f"{self._path(key)} {what}")
+
+    def child(self, key: str) -> _At:
+        return _At(self._get(key), self._path(key))
+
+    def text(self, key: str) -> str:
+        value = self._get(key)
+        if not isinstance(value, str):
+            raise self.fault(key, "is not a text")
+        return value
+
+    def switch(self, key: str) -> bool:
+        value = self._get(key)
+        if not isinstance(value, bool):
+            raise self.fault(key, "is neither true nor false")
+        return value
+
+    def whole(self, key: str) -> int:
+        value = self._get(key)
+        if type(value) is not int or value < 0:
+            raise self.fault(key, "is not a whole number")
+        return value
+
+    def number(self, key: str) -> float:
+        return self.checked(key, self._get(key))
+
+    def numbers(self, key: str) -> list[float]:
+        return [self.checked(key, value) for value in self._list(key)]
+
+    def texts(self, key: str) -> list[str]:
+        values = self._list(key)
+        if not all(isinstance(value, str) for value in values):
+            raise self.fault(key, "must be texts")
+        return values
+
+    def points(self, key: str, *, least: int) -> np.ndarray[Any, np.dtype[np.float64]]:
+        try:
+            points = np.array(self._list(key), dtype=float)
+        except (ValueError, TypeError) as error:
+            raise self.fault(key, "are not points") from error
+        if points.ndim != 2 or points.shape[1] != 2 or len(points) < least:
+            raise self.fault(key, "are not points")
+        if not (np.abs(points) <= _LARGEST_MM).all():
+            raise self.fault(key, "lie too far out")
+        return points
+
+    def each(self, key: str, make: Callable[[_At], T]) -> list[T]:
+        return [make(_At(item, f"{self._path(key)}[{i}]")) for i, item in enumerate(self._list(key))]
+
+    def numbered(self, key: str, count: int) -> list[tuple[int, Any]]:
+        """Items of an object whose keys are segment numbers below `count`; none if it is missing."""
+        items = self.record.get(key, {})
+        if not isinstance(items, dict):
+            raise self.fault(key, "is not a record")
+        if not all(k.isascii() and k.isdigit() and int(k[:9]) < count for k in items):
+            raise self.fault(key, "name a segment that is not there")
+        return [(int(k), value) for k, value in items.items()]
+
+    def valued(self, key: str, kind: type[E]) -> E:
+        try:
+            return kind(self.text(key))
+        except ValueError as error:
+            raise self.fault(key, "is not a word known here") from error
+
+    def named(self, key: str, kind: type[E]) -> E:
+        try:
+            return kind[self.text(key)]
+        except KeyError as error:
+            raise self.fault(key, "is not a word known here") from error
+
+    def checked(self, key: str, value: object) -> float:
+        is_number = isinstance(value, int | float) and not isinstance(value, bool)
+        if not is_number or not math.isfinite(value) or abs(value) > _LARGEST_MM:  # type: ignore[arg-type]
+            raise self.fault(key, "is not a number that makes sense")
+        return float(value)  # type: ignore[arg-type]  # checked above
+
+    def _list(self, key: str) -> list[Any]:
+        value = self._get(key)
+        if not isinstance(value, list):
+            raise self.fault(key, "is not a list")
+        return value
+
+    def _get(self, key: str) -> Any:
+        if key not in self.record:
+            raise self.fault(key, "is missing")
+        return self.record[key]
+
+    def _path(self, key: str) -> str:
+        return f"{self.place}.{key}" if self.place else key

@@ -1,0 +1,76 @@
+"""Fixes: for a finding that an edit can mend, the edit.
+
+A fix is offered only if it acts on a half that may move; it says in one short line what it will do.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from inlayfit.document.edits import Edit, set_clearance, set_cutter, set_half_state, set_relief
+from inlayfit.document.feel import zone_named
+from inlayfit.document.state import Fitting, State
+from inlayfit.finding import Finding
+from inlayfit.fit.result import Half
+from inlayfit.fit.spec import HalfState, Relief
+
+
+@dataclass(frozen=True, slots=True)
+class Fix:
+    """An edit that mends a finding.
+
+    Attributes:
+        label: what a button says.
+        apply: the edit.
+    """
+
+    label: str
+    apply: Callable[[State], Edit]
+
+
+BOTH_CUT_CODE = "both-cut"
+"""Code of the finding for two halves that are both made, of which only one is drawn."""
+
+
+def fix_for(finding: Finding, fitting: Fitting) -> Fix | None:
+    """The fix for a finding of a fitting, if there is one."""
+    maker = _MAKERS.get(finding.code)
+    return None if finding.fixed or maker is None else maker(finding, fitting)
+
+
+def _relieve(_finding: Finding, fitting: Fitting) -> Fix | None:
+    for half in (Half.PLUG, Half.POCKET):
+        spec = fitting.half(half)
+        if spec.may_move and spec.relief in (Relief.ROUNDED, Relief.BY_HAND):
+            return Fix(
+                f"Relieve the {half.value}", lambda state, h=half: set_relief(state, h, Relief.DOG_BONE)
+            )
+    return None
+
+
+def _less_clearance(_finding: Finding, fitting: Fitting) -> Fix | None:
+    snug = zone_named("snug").middle_mm
+    if fitting.spec.clearance_mm <= snug:
+        return None
+    return Fix("Use a snug clearance", lambda state: set_clearance(state, snug))
+
+
+def _sharp(finding: Finding, _fitting: Fitting) -> Fix | None:
+    half = Half.POCKET if "pocket is called cut" in finding.message else Half.PLUG
+    return Fix("Its corners are sharp", lambda state: set_cutter(state, half, 0.0))
+
+
+def _cut_plug(_finding: Finding, _fitting: Fitting) -> Fix | None:
+    return Fix("Cut the plug", lambda state: set_half_state(state, Half.PLUG, HalfState.TO_CUT))
+
+
+_MAKERS: dict[str, Callable[[Finding, Fitting], Fix | None]] = {
+    "bites": _relieve,
+    "cutters-conflict": _relieve,
+    "clearance-eats-plug": _less_clearance,
+    "clearance-eats-piece": _less_clearance,
+    "plug-in-pieces": _less_clearance,
+    "sharper-than-cutter": _sharp,
+    BOTH_CUT_CODE: _cut_plug,
+}

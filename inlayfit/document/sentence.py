@@ -1,0 +1,115 @@
+"""The fit sentence: the whole job in one sentence, made from one pattern with named places.
+
+The pattern is a whole sentence so that a translation can put its places in another order. A place is a
+name in braces; `parts` cuts a pattern into plain words and places, `words` says what stands in each, and
+`sentence` puts them together: the document's summary, the heading of the cut sheet, and what a screen
+reader says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from string import Formatter
+
+from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, corner_words
+from inlayfit.document.feel import feel_of
+from inlayfit.document.state import Fitting, HalfName, StackNumbers
+from inlayfit.fit.spec import HalfSpec
+from inlayfit.units import Unit, format_entry, format_length, format_per_side
+
+PATTERN = (
+    "{plug}, {plug_state} with {plug_cutter}, into {pocket}, {pocket_state} with {pocket_cutter}, "
+    "{feel} at {clearance} per side ({overall} overall), corners {corners}, {allowance}, "
+    "{seat} on {glue}, cut {facing}."
+)
+"""The sentence in English."""
+PLACES = (
+    "plug", "plug_state", "plug_cutter", "pocket", "pocket_state", "pocket_cutter", "feel", "clearance",
+    "overall", "corners", "allowance", "seat", "glue", "facing",
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A run of plain words, or a place if `is_place`."""
+
+    text: str
+    is_place: bool
+
+
+def parts(pattern: str) -> tuple[Part, ...]:
+    """A pattern cut at its places; ValueError if it lacks one or has one of its own."""
+    found: list[Part] = []
+    for literal, name, _, _ in Formatter().parse(pattern):
+        if literal:
+            found.append(Part(literal, False))
+        if name is not None:
+            found.append(Part(name, True))
+    names = [part.text for part in found if part.is_place]
+    if sorted(names) != sorted(PLACES):
+        raise ValueError("a sentence pattern needs each place exactly once")
+    return tuple(found)
+
+
+def words(fitting: Fitting, unit: Unit) -> Mapping[str, str]:
+    """What stands in each place."""
+    spec = fitting.spec
+    clearance = format_length(spec.clearance_mm, unit)
+    return {
+        "plug": half_words(fitting.plug, "a plug"),
+        "plug_state": STATE_WORDS[spec.plug.state],
+        "plug_cutter": tool_words(spec.plug, unit),
+        "pocket": half_words(fitting.pocket, "a pocket"),
+        "pocket_state": STATE_WORDS[spec.pocket.state],
+        "pocket_cutter": tool_words(spec.pocket, unit),
+        "feel": feel_of(spec.clearance_mm).word,
+        "clearance": clearance,
+        "overall": overall_words(spec.clearance_mm, unit),
+        "corners": corner_words(pocket=spec.pocket.relief, plug=spec.plug.relief),
+        "allowance": allowance_words(spec.plug.finishing_allowance_mm, unit),
+        "seat": seat_words(fitting.stack, unit),
+        "glue": fitting.stack.glue,
+        "facing": FACING_WORDS[fitting.facing],
+    }
+
+
+def sentence(fitting: Fitting, unit: Unit, pattern: str = PATTERN) -> str:
+    """The whole sentence, its first letter a capital."""
+    text = pattern.format(**words(fitting, unit))
+    return text[:1].upper() + text[1:]
+
+
+def half_words(name: HalfName, otherwise: str) -> str:
+    """How a half is spoken of: its material and its name, or `otherwise` if it has neither."""
+    return " ".join(word for word in (name.material, name.name) if word) or otherwise
+
+
+def tool_words(half: HalfSpec, unit: Unit) -> str:
+    """The tool that cuts a half."""
+    if half.cutter_mm:
+        return f"a {format_entry(half.cutter_mm, unit)} cutter"
+    if half.kerf_mm:
+        return f"a {format_entry(half.kerf_mm, unit)} kerf"
+    return "no cutter radius"
+
+
+def overall_words(clearance_mm: float, unit: Unit) -> str:
+    """Twice the clearance as it is shown, so that the pair always agrees."""
+    _, _, overall = format_per_side(clearance_mm, unit).partition("(")
+    return overall.removesuffix(" overall)")
+
+
+def allowance_words(allowance_mm: float, unit: Unit) -> str:
+    """What roughing leaves."""
+    if not allowance_mm:
+        return "no roughing pass"
+    return f"{format_entry(allowance_mm, unit)} left to finish"
+
+
+def seat_words(stack: StackNumbers, unit: Unit) -> str:
+    """Where the plug is meant to end."""
+    target = stack.target_proud_mm
+    if target == 0:
+        return "flush"
+    return f"{format_entry(abs(target), unit)} {'proud' if target > 0 else 'below'}"

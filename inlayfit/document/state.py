@@ -1,0 +1,221 @@
+"""What is open: one frozen value that holds everything a person could want back.
+
+Terms
+    outline: one closed figure of the drawing, in millimetres, with its true curves.
+    fitting: an outline together with what was asked of it; each outline has exactly one.
+    chosen: the outlines that are worked upon now; every edit of a fit acts on all that are chosen.
+    lead: the first chosen outline, whose numbers the fit sentence reads out.
+
+A `State` is a value: edits (`inlayfit.document.edits`) answer with a new one that shares all it did not
+change. Undo therefore puts an old value back and needs no arithmetic. Results of a fit are not part of
+it: they follow from it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+
+from inlayfit.document.imports import Outline
+from inlayfit.finding import Finding
+from inlayfit.fit.result import Half
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.units import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """The file the outlines came from. It is read, never written.
+
+    Attributes:
+        path: as it was given; empty for pasted outlines.
+        sha256: fingerprint of its bytes in hexadecimal, or empty if it is unknown.
+        size_bytes: its length.
+    """
+
+    path: str = ""
+    sha256: str = ""
+    size_bytes: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class HalfName:
+    """How a person speaks of a half: "copper" and "leaf plug". Either may be empty."""
+
+    name: str = ""
+    material: str = ""
+
+
+class Facing(StrEnum):
+    """Which side of the plug faces the cutter."""
+
+    UP = "up"
+    DOWN = "down"
+
+
+@dataclass(frozen=True, slots=True)
+class StackNumbers:
+    """What lies above what, at rest: the numbers behind proud, flush and below.
+
+    Attributes:
+        depth_mm: depth of the pocket.
+        insert_mm: thickness of the plug.
+        glue_mm: thickness of tape or glue under it, as it ends up.
+        glue: what it is called.
+        target_proud_mm: how far above the host face it is meant to end; negative for below.
+        spread_mm: half the range of the readings of depth and thickness together.
+    """
+
+    depth_mm: float = 3.0
+    insert_mm: float = 3.0
+    glue_mm: float = 0.0
+    glue: str = "no glue"
+    target_proud_mm: float = 0.0
+    spread_mm: float = 0.03
+
+    @property
+    def proud_mm(self) -> float:
+        """How far the plug stands above the host face: thickness + glue − depth; negative is below."""
+        return self.insert_mm + self.glue_mm - self.depth_mm
+
+    @property
+    def range_mm(self) -> tuple[float, float]:
+        """Lowest and highest `proud_mm` that the spread of the readings allows."""
+        return self.proud_mm - self.spread_mm, self.proud_mm + self.spread_mm
+
+
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """What is asked for one outline."""
+
+    outline_id: str
+    spec: FitSpec = field(default_factory=lambda: FitSpec(0.03))
+    pocket: HalfName = HalfName("pocket", "")
+    plug: HalfName = HalfName("plug", "")
+    stack: StackNumbers = StackNumbers()
+    facing: Facing = Facing.UP
+
+    @property
+    def drawn(self) -> Half:
+        """The half that the outline shows: a plug that is made while its pocket is not, else the pocket."""
+        plug_is_made = not self.spec.plug.may_move and self.spec.pocket.may_move
+        return Half.PLUG if plug_is_made else Half.POCKET
+
+    def half(self, half: Half) -> HalfSpec:
+        """The spec of one half."""
+        return self.spec.pocket if half is Half.POCKET else self.spec.plug
+
+    def name(self, half: Half) -> HalfName:
+        """How one half is called."""
+        return self.pocket if half is Half.POCKET else self.plug
+
+
+@dataclass(frozen=True, slots=True)
+class SettingsUsed:
+    """The settings that this work depends on, kept with it so that it opens elsewhere as it was.
+
+    Attributes:
+        gap_mm: ends of lines that lie this close were joined when the drawing was read.
+        strokes_as_areas: whether painted lines were read as areas.
+    """
+
+    gap_mm: float = 0.01
+    strokes_as_areas: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """One cut and measured attempt at a fitting.
+
+    Attributes:
+        outline_id: the fitting.
+        clearance_mm: what was asked for, per side.
+        feel: the word that was noted.
+        measured_mm: clearance per side as measured, or None.
+    """
+
+    outline_id: str
+    clearance_mm: float
+    feel: str
+    measured_mm: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """The whole document. See the module docstring for its terms.
+
+    Attributes:
+        source: where the outlines came from.
+        outlines: in the order of the drawing; ids are unique.
+        fittings: one an outline, in the same order.
+        chosen: ids of the outlines worked upon, the lead first.
+        unit: the unit lengths are shown in and bare numbers are read as.
+        findings: what was found while reading the drawing.
+        settings: the settings this work depends on.
+        trials: attempts, oldest first.
+    """
+
+    source: Source = Source()
+    outlines: tuple[Outline, ...] = ()
+    fittings: tuple[Fitting, ...] = ()
+    chosen: tuple[str, ...] = ()
+    unit: Unit = Unit.MM
+    findings: tuple[Finding, ...] = ()
+    settings: SettingsUsed = SettingsUsed()
+    trials: tuple[Trial, ...] = ()
+
+    def __post_init__(self) -> None:
+        ids = [outline.id for outline in self.outlines]
+        if len(set(ids)) != len(ids):
+            raise ValueError("two outlines have one id")
+        if [fitting.outline_id for fitting in self.fittings] != ids:
+            raise ValueError("each outline needs exactly one fitting, in the same order")
+        if not set(self.chosen) <= set(ids) or len(set(self.chosen)) != len(self.chosen):
+            raise ValueError("only existing outlines can be chosen, each once")
+
+    @property
+    def is_empty(self) -> bool:
+        """Whether nothing is open."""
+        return not self.outlines
+
+    @property
+    def lead(self) -> Fitting | None:
+        """The fitting whose numbers are read out: of the first chosen outline."""
+        return self.fitting(self.chosen[0]) if self.chosen else None
+
+    def fitting(self, outline_id: str) -> Fitting:
+        """The fitting of an outline; KeyError if there is none."""
+        for fitting in self.fittings:
+            if fitting.outline_id == outline_id:
+                return fitting
+        raise KeyError(outline_id)
+
+    def outline(self, outline_id: str) -> Outline:
+        """An outline by its id; KeyError if there is none."""
+        for outline in self.outlines:
+            if outline.id == outline_id:
+                return outline
+        raise KeyError(outline_id)
+
+    @property
+    def chosen_fittings(self) -> tuple[Fitting, ...]:
+        """The chosen fittings in the order they were chosen."""
+        by_id = {fitting.outline_id: fitting for fitting in self.fittings}
+        return tuple(by_id[outline_id] for outline_id in self.chosen)
+
+    def with_fittings(self, changed: tuple[Fitting, ...]) -> State:
+        """The same state with these fittings in the place of those for the same outlines."""
+        by_id = {fitting.outline_id: fitting for fitting in changed}
+        return replace(self, fittings=tuple(by_id.get(f.outline_id, f) for f in self.fittings))
+
+
+def fixed_half(spec: FitSpec) -> Half | None:
+    """The half that may not move, if exactly one may not."""
+    if spec.pocket.may_move == spec.plug.may_move:
+        return None
+    return Half.PLUG if spec.pocket.may_move else Half.POCKET
+
+
+def is_made(state: HalfState) -> bool:
+    """Whether a half in this state exists already."""
+    return state is not HalfState.TO_CUT

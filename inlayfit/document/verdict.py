@@ -1,0 +1,115 @@
+"""The verdict: will it go in, where is it tight, and the one thing to do next.
+
+The claim rests on the smallest gap, never on the mean, and on the heaviest open finding.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from inlayfit.document.remedies import BOTH_CUT_CODE, Fix, fix_for
+from inlayfit.document.state import State
+from inlayfit.finding import Finding, Severity, heaviest_first
+from inlayfit.fit.result import FitResult
+from inlayfit.units import format_per_side
+
+
+class Answer(StrEnum):
+    """The kinds of verdict."""
+
+    NOTHING = "nothing"
+    BLOCKED = "blocked"
+    LOOK = "look"
+    PRESS = "press"
+    GOES_IN = "goes-in"
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """A finding, whose it is, and its fix. `outline_id` is "" for a finding of the whole drawing."""
+
+    finding: Finding
+    outline_id: str = ""
+    fix: Fix | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What the window says first.
+
+    Attributes:
+        answer: the kind.
+        headline: a few words.
+        explanation: one sentence with the numbers.
+        check: the check it rests on, if any, with its place and its fix.
+    """
+
+    answer: Answer
+    headline: str
+    explanation: str
+    check: Check | None = None
+
+
+def checks(state: State, results: Mapping[str, FitResult], problems: Mapping[str, str]) -> tuple[Check, ...]:
+    """Every check of what is chosen and of the drawing: block, warn, note; the lead's first."""
+    found: list[Check] = []
+    for fitting in state.chosen_fittings:
+        outline_id = fitting.outline_id
+        if problems.get(outline_id):
+            finding = problem_finding(problems[outline_id], both_made=_both_made(state, outline_id))
+            found.append(Check(finding, outline_id, fix_for(finding, fitting)))
+        result = results.get(outline_id)
+        for finding in result.findings if result is not None else ():
+            found.append(Check(finding, outline_id, fix_for(finding, fitting)))
+    found += [Check(finding) for finding in state.findings]
+    order = {id(f): n for n, f in enumerate(heaviest_first([c.finding for c in found]))}
+    return tuple(sorted(found, key=lambda check: order[id(check.finding)]))
+
+
+def problem_finding(problem: str, *, both_made: bool) -> Finding:
+    """The finding for a fitting that could not be solved."""
+    what, _, remedy = problem.partition(";")
+    remedy = (remedy.strip().rstrip(".") or "Change the fit sentence") + "."
+    return Finding(
+        BOTH_CUT_CODE if both_made else "not-solved",
+        Severity.BLOCK,
+        what.rstrip(".") + ".",
+        remedy[:1].upper() + remedy[1:],
+    )
+
+
+def verdict(state: State, results: Mapping[str, FitResult], found: Sequence[Check]) -> Verdict:
+    """The verdict over all chosen fittings."""
+    if not state.chosen:
+        what = "Click an outline to fit it." if state.outlines else "Open the outline of a pocket or a plug."
+        return Verdict(Answer.NOTHING, "Nothing is chosen.", what)
+    worst = next((c for c in found if c.outline_id and not c.finding.fixed), None)
+    if worst is not None and worst.finding.severity is Severity.BLOCK:
+        bites = worst.finding.code == "bites"
+        headline = "Will not go in yet." if bites else "Not ready to cut."
+        return Verdict(Answer.BLOCKED, headline, worst.finding.message, worst)
+    tightest = _tightest_words(state, results)
+    if worst is not None and worst.finding.severity is Severity.WARN:
+        return Verdict(Answer.LOOK, "Look before cutting.", worst.finding.message, worst)
+    if any(fitting.spec.clearance_mm < 0 for fitting in state.chosen_fittings):
+        return Verdict(Answer.PRESS, "Has to be pressed in.", tightest, worst)
+    return Verdict(Answer.GOES_IN, "Goes in.", tightest)
+
+
+def _tightest_words(state: State, results: Mapping[str, FitResult]) -> str:
+    gaps = [r.gap for r in results.values() if not r.gap.is_empty]
+    if not gaps:
+        return ""
+    gap = min(gaps, key=lambda g: g.min_mm)
+    words = f"Tightest {format_per_side(gap.min_mm, state.unit, with_unit=True)}"
+    if len(gaps) > 1:
+        return f"{words}, over {len(gaps)} fittings."
+    loosest = format_per_side(gap.max_mm, state.unit)
+    return f"{words}, loosest {loosest}."
+
+
+def _both_made(state: State, outline_id: str) -> bool:
+    spec = state.fitting(outline_id).spec
+    return not spec.pocket.may_move and not spec.plug.may_move
