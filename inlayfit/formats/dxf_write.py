@@ -146,7 +146,8 @@ def write_dxf(
         OSError: the file cannot be written.
     """
     text = dxf_text(drawing, version=DxfVersion(version), tolerance=tolerance)
-    path.write_text(text, encoding="utf-8" if version == DxfVersion.R2000 else "cp1252", errors="dxfreplace")
+    # Up to R2004 text is in a code page; ezdxf's handler writes what it lacks as \U+xxxx.
+    path.write_bytes(text.encode("cp1252", errors="dxfreplace"))
 
 
 def _set_up(document: DxfDocument, drawing: Drawing, version: DxfVersion) -> None:
