@@ -1,0 +1,125 @@
+"""Read an SVG file into a drawing: true curves, in mm, y up, lower left corner of the page at (0, 0).
+
+The way of a file
+    svg_document   bytes to nodes, safely
+    svg_css, svg_style   which element looks how
+    svg_page       what a user unit is, in millimetres
+    svg_tree       the walk: nodes to figures, with use, symbol, nested svg and clip paths
+    svg_shapes, svg_path_data, svg_outline   what one element draws
+    svg_notes      what could not be read, or not as it was meant
+
+Painted shapes become figures with their fill rule; a shape with only a line becomes a figure without fill
+whose contours are the line's middle, its width beside them. What cannot be an outline (text, pictures,
+masks, filters) is a finding with advice, never dropped in silence.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+
+from inlayfit.drawing import Drawing, Figure
+from inlayfit.errors import NoOutlineError
+from inlayfit.finding import Finding, heaviest_first
+from inlayfit.formats.contract import ReadOptions, ReadResult
+from inlayfit.formats.svg_clip import figure_bounds
+from inlayfit.formats.svg_document import Node, parse_document, read_bytes, unpacked
+from inlayfit.formats.svg_notes import Notes
+from inlayfit.formats.svg_page import Page, read_page
+from inlayfit.formats.svg_place import Place
+from inlayfit.formats.svg_style import INITIAL
+from inlayfit.formats.svg_tree import Walker
+from inlayfit.geometry.transform import Transform
+
+_DEFAULT = ReadOptions()
+PASTED = Path("pasted.svg")
+"""The source of a drawing that came as text."""
+
+
+def read_svg(path: Path, options: ReadOptions = _DEFAULT) -> ReadResult:
+    """Read an SVG or SVGZ file.
+
+    Raises:
+        NotADrawingError: it is no readable SVG file.
+        HostileFileError: it was refused for safety.
+        NoOutlineError: nothing in it can be shown.
+    """
+    return _read(read_bytes(path), path, options)
+
+
+def read_svg_text(text: str | bytes, *, source: Path = PASTED, options: ReadOptions = _DEFAULT) -> ReadResult:
+    """Read SVG that came as text or bytes, from the clipboard say; raises as `read_svg`."""
+    data = _without_declaration(text).encode("utf-8", "surrogatepass") if isinstance(text, str) else text
+    return _read(unpacked(data, source), source, options)
+
+
+def _without_declaration(text: str) -> str:
+    """Text is no longer in the encoding that its XML declaration names."""
+    text = text.lstrip("\ufeff \t\r\n")
+    end = text.find("?>")
+    return text[end + 2 :] if text.startswith("<?xml") and end > 0 else text
+
+
+def _read(data: bytes, source: Path, options: ReadOptions) -> ReadResult:
+    root = parse_document(data, source)
+    notes = Notes()
+    with np.errstate(all="ignore"):  # a number too large is found where it lands, as one that is not finite
+        walker = Walker(root, source, notes)
+        page, figures = _walk(root, walker, options)
+    if walker.hidden:
+        message = f"{walker.hidden:,} elements are hidden or painted with nothing; they were left out."
+        notes.add("hidden-skipped", message)
+    if not figures:
+        raise NoOutlineError(_nothing_left(source, notes.findings()), path=source)
+    if page.height_mm is None:
+        lowest = figure_bounds(figures)[1]
+        figures = [figure.moved(Transform.shift(0.0, -lowest)) for figure in figures]
+        notes.move(-lowest)
+    _check_page(page, figures, notes)
+    if page.file_unit is None and options.unit is None:
+        notes.add("unit-missing", _sizes_to_choose_from(page, figures))
+    drawing = Drawing(tuple(figures))
+    return ReadResult(drawing, source, page.file_unit, page.assumed_unit, notes.findings(), walker.visits)
+
+
+def _walk(root: Node, walker: Walker, options: ReadOptions) -> tuple[Page, list[Figure]]:
+    own = walker.declared(root)
+    page = read_page({**root.attributes, **own}, options.unit, walker.notes)
+    figures: list[Figure] = []
+    walker.draw_root(page, Place(page.transform, INITIAL, page.viewport, figures))
+    return page, figures
+
+
+def _nothing_left(source: Path, findings: tuple[Finding, ...]) -> str:
+    if not findings:
+        return f"“{source.name}” is empty: it draws nothing; save the drawing again with its shapes."
+    worst = heaviest_first(findings)[0]
+    return f"“{source.name}” holds no outline: {worst.message.rstrip('.')}. {worst.remedy}"
+
+
+def _check_page(page: Page, figures: list[Figure], notes: Notes) -> None:
+    """Name what lies wholly outside the page; it is kept."""
+    if page.width_mm is None or page.height_mm is None:
+        return
+    for figure in figures:
+        x0, y0, x1, y1 = figure_bounds([figure])
+        if x1 < 0 or y1 < 0 or x0 > page.width_mm or y0 > page.height_mm:
+            name = f"“{figure.name[:60]}”" if figure.name else "A shape without a name"
+            notes.add("outside-page", f"{name} lies outside of the page; it was kept.", (x0, y0))
+
+
+def _sizes_to_choose_from(page: Page, figures: list[Figure]) -> str:
+    """The size of the drawing under each reading of its unit."""
+    x0, y0, x1, y1 = figure_bounds(figures)
+    wide, high = (x1 - x0) / page.unit_mm, (y1 - y0) / page.unit_mm
+    readings = [
+        ("as it is now, 1 px = 1/96 in", page.unit_mm),
+        ("1 unit = 1 mm", 1.0),
+        ("1 unit = 1 in", 25.4),
+    ]
+    sizes = "; ".join(
+        f"{name}: {wide * mm:.4g} × {high * mm:.4g} mm ({wide * mm / 25.4:.4g} × {high * mm / 25.4:.4g} in)"
+        for name, mm in readings
+    )
+    return f"The file states no physical size. {sizes[0].upper()}{sizes[1:]}."
