@@ -26,6 +26,7 @@ from ezdxf.layouts.layout import Modelspace
 
 from inlayfit.drawing import Drawing, Figure, draw
 from inlayfit.geometry.arcs import RECOVERY_TOLERANCE, curves_as_arcs
+from inlayfit.geometry.extent import extent
 from inlayfit.geometry.path import Bezier, Path
 
 NAME_TAG = "INLAYFIT"
@@ -156,12 +157,11 @@ def _set_up(document: DxfDocument, drawing: Drawing, version: DxfVersion) -> Non
         document.units = InsertUnits.Millimeters
         document.header["$MEASUREMENT"] = 1
     document.appids.add(NAME_TAG)
-    boxes = [path.bounds() for figure in drawing for path in figure.contours]
-    if boxes:
-        lows, highs = zip(*((box[:2], box[2:]) for box in boxes), strict=True)
+    box = extent(path for figure in drawing for path in figure.contours)
+    if box is not None:
         space = document.modelspace()
-        space.dxf.extmin = (min(x for x, _ in lows), min(y for _, y in lows), 0.0)
-        space.dxf.extmax = (max(x for x, _ in highs), max(y for _, y in highs), 0.0)
+        space.dxf.extmin = (box[0], box[1], 0.0)
+        space.dxf.extmax = (box[2], box[3], 0.0)
     for layer in drawing.layers:
         name = layer_name(layer, version=version)
         if name not in document.layers:

@@ -25,7 +25,7 @@ import svgwrite
 
 from inlayfit.drawing import Drawing, Figure, draw
 from inlayfit.geometry.arcs import RECOVERY_TOLERANCE, curves_as_arcs
-from inlayfit.geometry.flatten import flatten
+from inlayfit.geometry.extent import extent
 from inlayfit.geometry.path import Bezier, Path
 
 Page = tuple[float, float, float, float]
@@ -37,7 +37,6 @@ _HAIRLINE_MM = 0.05
 _HALF_TURN_SLACK = 1e-7  # |bulge| this near to 1 is half a circle: its centre moves by 1e-7 radii
 _DELICATE_BULGE = 0.8  # 154.6°: from here on, the centre's error is more than 5 times that of the radius
 _SMALLEST_PAGE_MM = 1e-3
-_BOX_TOLERANCE = 1e-4
 _XML_NAME = re.compile(r"[A-Za-z_][A-Za-z0-9_.-]*")
 _COLOURS = {
     "POCKET": "#1f3f7a",
@@ -49,6 +48,7 @@ _COLOURS = {
     "STOCK": "#999999",
 }
 _PLAIN_COLOUR = "#222222"
+_NAMELESS_LAYER = "0"
 
 
 class _PathDataSink:
@@ -114,11 +114,10 @@ class _PathDataSink:
 
 def page_of(drawing: Drawing) -> Page:
     """The box of everything drawn, as the page of an SVG."""
-    points = [flatten(path, _BOX_TOLERANCE) for figure in drawing for path in figure.contours]
-    if not points:
+    box = extent(path for figure in drawing for path in figure.contours)
+    if box is None:
         return 0.0, 0.0, 1.0, 1.0
-    stacked = np.vstack(points)
-    (x0, y0), (x1, y1) = stacked.min(axis=0).tolist(), stacked.max(axis=0).tolist()
+    x0, y0, x1, y1 = box
     return x0, y0, max(x1, x0 + _SMALLEST_PAGE_MM), max(y1, y0 + _SMALLEST_PAGE_MM)
 
 
@@ -163,11 +162,13 @@ def write_svg(
 
 
 def _layer_group(svg: Any, layer: str, used: set[str]) -> Any:
-    name = _free_id(layer, used)
-    group = svg.g(id=name, fill="none", stroke=_COLOURS.get(layer, _PLAIN_COLOUR))
+    """A group for a layer; the nameless layer "0" needs no id."""
+    group = svg.g(fill="none", stroke=_COLOURS.get(layer, _PLAIN_COLOUR))
     group["stroke-width"] = _HAIRLINE_MM
-    if name != layer:
-        group.set_desc(title=layer)
+    if layer != _NAMELESS_LAYER:
+        group["id"] = _free_id(layer, used)
+        if group["id"] != layer:
+            group.set_desc(title=layer)
     return group
 
 
