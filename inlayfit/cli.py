@@ -20,7 +20,6 @@ import os
 import sys
 
 from inlayfit import __version__
-from inlayfit.errors import InlayfitError
 
 _COMMANDS = """commands:
   inlayfit [FILE …]          open the window
@@ -51,33 +50,31 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run one command; the exit code is the answer."""
     arguments = list(sys.argv[1:] if argv is None else argv)
     try:
-        code = _answer(arguments)
+        code = _version() if arguments == ["--version"] else _answer(arguments)
         sys.stdout.flush()
-    except InlayfitError as error:
-        return _complain(str(error))
     except KeyboardInterrupt:
         return _complain("Stopped; no file is half-written. Start the command again to go on.", STOPPED)
     except BrokenPipeError:
         # Whoever reads our output has seen enough; nothing may complain when Python closes stdout.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return DONE
-    except OSError as error:
-        return _complain(f"{_path_of(error)}{error.strerror or error}; check the path and try again.")
     except Exception as error:  # noqa: BLE001 - the last line: no traceback reaches a person
-        return _unexpected(error)
+        return _complain(_sentence(error))
     return code
 
 
 def _answer(arguments: list[str]) -> int:
-    if arguments == ["--version"]:
-        _say(f"inlayfit {__version__}")
-        return DONE
     commands: dict[str, Callable[[list[str]], int]] = {"demo": _demo, "inspect": _inspect, "fit": _fit}
     command = commands.get(arguments[0]) if arguments else None
     try:
         return command(arguments[1:]) if command else _window(arguments)
     except SystemExit as leaving:  # argparse, after --help or a complaint
         return leaving.code if isinstance(leaving.code, int) else WRONG
+
+
+def _version() -> int:
+    _say(f"inlayfit {__version__}")
+    return DONE
 
 
 # --- what is said ------------------------------------------------------------------------------------
@@ -99,17 +96,22 @@ def _complain(sentence: str, code: int = WRONG) -> int:
     return code
 
 
-def _path_of(error: OSError) -> str:
-    return f"“{error.filename}”: " if error.filename else ""
+def _sentence(error: Exception) -> str:
+    """What a person reads of an error."""
+    from inlayfit.errors import InlayfitError
 
-
-def _unexpected(error: Exception) -> int:
     if os.environ.get("INLAYFIT_TRACEBACK"):
         raise error
-    kind = type(error).__name__
-    return _complain(
-        f"The program met something it was not made for ({kind}: {error}); nothing was written. "
-        "Please report it with the file that caused it."
+    if isinstance(error, InlayfitError):
+        return str(error)
+    if isinstance(error, MemoryError):
+        return "The drawing needs more memory than there is; take a smaller part of it."
+    if isinstance(error, OSError):
+        place = f"“{error.filename}”: " if error.filename else ""
+        return f"{place}{error.strerror or error}; check the path and try again."
+    return (
+        f"The program met something it was not made for ({type(error).__name__}: {error}); nothing was "
+        "written. Please report it with the file that caused it."
     )
 
 
@@ -185,7 +187,7 @@ def _window(arguments: list[str]) -> int:
     parser.add_argument("--version", action="store_true", help="print the version and leave")
     asked = _parsed(parser, arguments)
     if asked.version:
-        return _answer(["--version"])
+        return _version()
     for file in asked.files:
         _check_is_file(file)
     _check_has_screen()
@@ -301,7 +303,9 @@ def _fit_parser() -> argparse.ArgumentParser:
     parser = _parser(
         "inlayfit fit",
         "Solve the fit of each outline and write both halves, ready to cut.",
-        epilog="Lengths take a unit (0.05, 0.05mm, 2 thou, 1/8in); a bare number is millimetres.",
+        epilog="Lengths take a unit (0.05, 0.05mm, 2 thou, 1/8in); a bare number is millimetres. A kerf goes "
+        "to each half whose cutter is 0, or to the plug if neither is; the written line runs half a kerf off "
+        "the finished edge, on the side of the waste.",
     )
     _add_drawing(parser)
     lengths = parser.add_argument
@@ -316,7 +320,7 @@ def _fit_parser() -> argparse.ArgumentParser:
     reliefs = [relief.value for relief in Relief]
     parser.add_argument("--relief", choices=reliefs, default="rounded", help="corners no cutter can reach")
     lengths("--finishing-allowance", default="0", metavar="A", help="stock a roughing pass leaves, per side")
-    lengths("--kerf", default="0", metavar="K", help="width of the cut of a beam or blade")
+    lengths("--kerf", default="0", metavar="K", help="width of a beam's or blade's cut, see below")
     parser.add_argument(
         "--outline", action="append", metavar="ID", help="only this outline; repeat it for more"
     )
@@ -330,18 +334,23 @@ def _spec(asked: argparse.Namespace) -> FitSpec:
     allowance = _length(asked.finishing_allowance, "--finishing-allowance")
     kerf = _length(asked.kerf, "--kerf")
 
-    def half(name: str, cutter: str, state: str) -> HalfSpec:
-        cutter_mm = _length(cutter, f"--{name}-cutter")
+    pocket_mm = _length(asked.pocket_cutter, "--pocket-cutter")
+    plug_mm = _length(asked.plug_cutter, "--plug-cutter")
+    # A beam or blade has no cutter. Where both halves have one, the kerf is that of the sheet: the plug's.
+    pocket_kerf = 0.0 if pocket_mm else kerf
+    plug_kerf = 0.0 if plug_mm and pocket_kerf else kerf
+
+    def half(cutter_mm: float, state: str, kerf_mm: float) -> HalfSpec:
         return HalfSpec(
             cutter_mm,
             HalfState(state),
             Relief(asked.relief),
             finishing_allowance_mm=allowance,
-            kerf_mm=0.0 if cutter_mm else kerf,
+            kerf_mm=kerf_mm,
         )
 
-    pocket = half("pocket", asked.pocket_cutter, asked.pocket_state)
-    plug = half("plug", asked.plug_cutter, asked.plug_state)
+    pocket = half(pocket_mm, asked.pocket_state, pocket_kerf)
+    plug = half(plug_mm, asked.plug_state, plug_kerf)
     return FitSpec(_length(asked.clearance, "--clearance"), pocket, plug)
 
 

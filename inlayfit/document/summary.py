@@ -92,7 +92,8 @@ def _gap(gap: GapMap) -> str:
 
 
 def _half(spec: HalfSpec, half: HalfResult) -> str:
-    tool = f"cutter {spec.cutter_mm:.3f} mm" if spec.cutter_mm else f"kerf {spec.kerf_mm:.3f} mm"
+    tools = [("cutter", spec.cutter_mm), ("kerf", spec.kerf_mm)]
+    tool = ", ".join(f"{name} {width:.3f} mm" for name, width in tools if width) or "no cutter"
     kinds = Counter(cut.kind for cut in half.reliefs)
     reliefs = [f", {counted(count, f'{kind.value} relief')}" for kind, count in kinds.items()]
     rough = f", roughing leaves {spec.finishing_allowance_mm:.3f} mm" if half.rough is not None else ""
