@@ -347,8 +347,15 @@ def _draw_legend(svg: Element, results: Results, y: float) -> None:
             ticks.set("stroke-width", "0.45")
         text_at(group, x + 19.5, y + 1.3, f"{kind.letter}  {kind.word}", size=3.7, weight="600")
         text_at(group, x, y + 7.6, _range_words(results, kind), size=2.9, colour=SOFT)
-        share = f"{lengths[kind]:.1f} mm of wall, {100 * lengths[kind] / total:.0f} %"
+        share = f"{lengths[kind]:.1f} mm of wall, {_percent(lengths[kind] / total)}"
         text_at(group, x, y + 12.2, share if lengths[kind] else "none", size=2.9, colour=SOFT)
+
+
+def _percent(share: float) -> str:
+    """Whole percents; a little is not nothing, and almost all is not all."""
+    if 0 < share < 0.005:
+        return "under 1 %"
+    return "over 99 %" if 0.995 <= share < 1 else f"{100 * share:.0f} %"
 
 
 def _sample_points(x: float, y: float, length: float) -> Points:

@@ -21,7 +21,6 @@ from ezdxf import options as dxf_options  # type: ignore[attr-defined]  # public
 from ezdxf.document import Drawing as DxfDocument
 from ezdxf.entities.dxfentity import DXFEntity
 from ezdxf.enums import InsertUnits
-from ezdxf.filemanagement import new as new_document
 from ezdxf.layouts.layout import Modelspace
 
 from inlayfit.drawing import Drawing, Figure, draw
@@ -123,7 +122,7 @@ def dxf_text(
         before = dxf_options.write_fixed_meta_data_for_testing
         dxf_options.write_fixed_meta_data_for_testing = True
         try:
-            document = new_document(version.value)
+            document = DxfDocument.new(version.value)
             _set_up(document, drawing, version)
             sink = _PolylineSink(document.modelspace(), version=version, tolerance=tolerance)
             draw(drawing, sink)

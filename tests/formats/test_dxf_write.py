@@ -132,3 +132,12 @@ def test_letters_beyond_the_code_page_come_back(tmp_path: FilePath) -> None:
         document = readfile(tmp_path / "a.dxf")
         (entity,) = document.modelspace()
         assert decode_dxf_unicode(entity.dxf.layer) == layer_name("Füße 葉", version=version)
+
+
+@pytest.mark.parametrize("version", list(DxfVersion))
+def test_writing_says_nothing_behind_the_callers_back(
+    version: DxfVersion, caplog: pytest.LogCaptureFixture, capfd: pytest.CaptureFixture[str]
+) -> None:
+    dxf_text(Drawing((Figure((slot(),)),)), version=version)
+    assert not caplog.records
+    assert capfd.readouterr() == ("", "")
