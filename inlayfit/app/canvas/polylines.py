@@ -142,9 +142,9 @@ def reaches(points: Points, normals: Points, furthest: float) -> Points:
     active = np.arange(len(points))
     for _ in range(_MOST_SHRINKINGS):
         centres = points[active] + normals[active] * radius[active, None]
-        apart, nearest = tree.query(centres)
+        apart, found = (np.asarray(answer) for answer in tree.query(centres))
         touched = apart < radius[active] * (1 - _BALL_SLACK)
-        active, nearest = active[touched], nearest[touched]
+        active, nearest = active[touched], found[touched]
         if not len(active):
             break
         chord = points[nearest] - points[active]
