@@ -107,6 +107,9 @@ def unpacked(data: bytes, path: Path) -> bytes:
         except zlib.error as error:
             message = f"“{path.name}” is compressed, but damaged; save it again as plain SVG."
             raise NotADrawingError(message, path=path) from error
+        if not unzip.eof and len(data) <= LARGEST_FILE_BYTES:
+            message = f"“{path.name}” is compressed, but cut off; save it again as plain SVG."
+            raise NotADrawingError(message, path=path)
     if len(data) > LARGEST_FILE_BYTES:
         megabytes = LARGEST_FILE_BYTES // 2**20
         raise HostileFileError(

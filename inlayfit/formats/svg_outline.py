@@ -9,13 +9,15 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 import numpy as np
 
-from inlayfit.geometry.path import Bezier, Path, Points
-from inlayfit.geometry.transform import Transform, arc_as_beziers
+from inlayfit.geometry.path import Bezier, Path
+from inlayfit.geometry.transform import Transform
 
 Point = tuple[float, float]
+_LEVEL = 1e12  # tangent of a half sweep so near a quarter turn that the chord runs through the centre
 _SAME_POINT = 1e-12  # relative to the largest coordinate: rounding of relative coordinates, not a gap
 
 
@@ -62,18 +64,18 @@ class Outline:
             self.line_to(end)
             return
         # In coordinates where the ellipse is the unit circle, the arc is a circular one.
-        turn = math.radians(turn_deg) if rx != ry else 0.0
-        to_circle = Transform.scale(1 / rx, 1 / ry).after(Transform.turn(-turn))
-        ends = to_circle.points(np.array([start, end], dtype=float))
-        dx, dy = (ends[1] - ends[0]).tolist()
-        half_sweep = math.asin(min(1.0, math.hypot(dx, dy) / 2))  # half chord = sin(sweep / 2)
+        turn = math.radians(turn_deg % 360) if rx != ry else 0.0
+        cos, sin = math.cos(turn), math.sin(turn)
+        dx, dy = end[0] - start[0], end[1] - start[1]
+        u, v = (dx * cos + dy * sin) / rx, (dy * cos - dx * sin) / ry
+        half_sweep = math.asin(min(1.0, math.hypot(u, v) / 2))  # half chord = sin(sweep / 2)
         half_sweep = math.pi - half_sweep if large else half_sweep
-        bulge = math.tan(half_sweep / 2) * (1 if left else -1)
+        half_sweep = half_sweep if left else -half_sweep
         if rx == ry:
-            self._circle_arc(start, end, bulge)
+            self._circle_arc(start, end, math.tan(half_sweep / 2))
         else:
-            from_circle = Transform.turn(turn).after(Transform.scale(rx, ry))
-            self._ellipse_arc(ends, bulge, from_circle, end)
+            from_circle = Transform(cos * rx, sin * rx, -sin * ry, cos * ry, start[0], start[1])
+            self._ellipse_arc((u, v), half_sweep, from_circle, end)
 
     def _circle_arc(self, start: Point, end: Point, bulge: float) -> None:
         """One arc, or two where it turns further than half a circle."""
@@ -89,19 +91,27 @@ class Outline:
             self.bulges[len(self.points) - 1] = half
             self.points.append(point)
 
-    def _ellipse_arc(self, ends: Points, bulge: float, from_circle: Transform, end: Point) -> None:
-        pieces = arc_as_beziers(ends[0], ends[1], bulge)
-        for number, piece in enumerate(pieces):
-            control = from_circle.points(piece.control)[1:].tolist()
-            if number == len(pieces) - 1:
-                control[-1] = end
-            assert piece.weights is not None
-            self.curve_to(*(tuple(p) for p in control), weights=piece.weights.tolist())
+    def _ellipse_arc(self, chord: Point, half_sweep: float, from_circle: Transform, end: Point) -> None:
+        """A circular arc from the origin along `chord`, mapped, as rational quadratics.
 
-    @property
-    def size(self) -> int:
-        """How many vertices and inner control points it has."""
-        return len(self.points) + 2 * len(self.curves)
+        Each piece turns a quarter at most; its middle control point is where its end tangents meet, with the
+        weight cos(half its sweep).
+        """
+        u, v = chord
+        offset = 1 / math.tan(half_sweep) / 2 if abs(math.tan(half_sweep)) < _LEVEL else 0.0
+        centre_u, centre_v = u / 2 - v * offset, v / 2 + u * offset
+        radius = math.hypot(centre_u, centre_v)
+        first = math.atan2(-centre_v, -centre_u)
+        pieces = max(1, math.ceil(abs(half_sweep) / (math.pi / 4) - 1e-9))
+        step = half_sweep / pieces  # half of one piece's sweep
+        weights = (1.0, math.cos(step), 1.0)
+        for piece in range(pieces):
+            middle, last = first + (2 * piece + 1) * step, first + (2 * piece + 2) * step
+            reach = radius / weights[1]
+            tip = (centre_u + reach * math.cos(middle), centre_v + reach * math.sin(middle))
+            stop = (centre_u + radius * math.cos(last), centre_v + radius * math.sin(last))
+            after = end if piece == pieces - 1 else _mapped(from_circle, stop)
+            self.curve_to(_mapped(from_circle, tip), after, weights=weights)
 
     def placed(self, transform: Transform) -> Path:
         """The path, mapped; a closed one does not repeat its first vertex, and no straight piece is empty."""
@@ -147,9 +157,11 @@ class Outline:
                 points.append(points[0])
             else:
                 points[-1] = points[0]
-        array = np.array(points, dtype=float)
-        empty = set(np.flatnonzero((array[1:] == array[:-1]).all(axis=1)).tolist()) - self.curves.keys()
-        if not empty or len(points) == 2:
+        if len(points) == 2:
+            return
+        pairs = enumerate(pairwise(points))
+        empty = {number for number, (before, after) in pairs if before == after} - self.curves.keys()
+        if not empty:
             return
         kept = [number for number in range(len(points) - 1) if number not in empty]
         renumbered = {number: place for place, number in enumerate(kept)}
@@ -157,3 +169,8 @@ class Outline:
         self.bulges = {renumbered[n]: b for n, b in self.bulges.items() if n in renumbered}
         self.curves = {renumbered[n]: c for n, c in self.curves.items()}
         self.weights = {renumbered[n]: w for n, w in self.weights.items()}
+
+
+def _mapped(t: Transform, point: Point) -> Point:
+    x, y = point
+    return t.a * x + t.c * y + t.e, t.b * x + t.d * y + t.f

@@ -12,13 +12,15 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
+from inlayfit.errors import HostileFileError
 from inlayfit.formats.svg_outline import Outline, Point
 from inlayfit.formats.svg_units import NUMBER
 
+MOST_SEGMENTS = 1_500_000
 _COMMAND = re.compile(r"\s*([MmZzLlHhVvCcSsQqTtAa])")
 _SEPARATOR = r"(?>\s*,?\s*)"
 # Atomic groups: a long list that ends in an error is not tried again in shorter bites.
-_NUMBERS = re.compile(rf"\s*(?>{NUMBER})(?>{_SEPARATOR}(?>{NUMBER}))*+\s*")
+_STEP = re.compile(rf"\s*([MmLlHhVvCcSsQqTt])\s*(?>{NUMBER})(?>{_SEPARATOR}(?>{NUMBER}))*+\s*")
 _ONE_NUMBER = re.compile(NUMBER)
 _ARC = re.compile(
     rf"\s*,?\s*(?P<rx>{NUMBER}){_SEPARATOR}(?P<ry>{NUMBER}){_SEPARATOR}(?P<turn>{NUMBER}){_SEPARATOR}"
@@ -49,6 +51,16 @@ class _Pen:
         self.current: Outline | None = None
         self.last_control: Point | None = None
         self.last_kind = ""
+        self._segments = 0
+
+    def count(self, segments: int) -> None:
+        """Count what is drawn, before it takes memory."""
+        self._segments += segments
+        if self._segments > MOST_SEGMENTS:
+            raise HostileFileError(
+                f"One path of the drawing has more than {MOST_SEGMENTS:,} segments; simplify it in the "
+                "drawing program and save it again."
+            )
 
     def outline(self) -> Outline:
         """The contour under the pen; a new one after a closing or a move."""
@@ -162,51 +174,61 @@ _DRAW: dict[str, tuple[int, _Draw]] = {
 
 
 def parse_path_data(text: str) -> PathData:
-    """Read path data up to its end or its first error."""
+    """Read path data up to its end or its first error.
+
+    Raises:
+        HostileFileError: it has more segments than a drawing can need.
+    """
     pen = _Pen()
     position, error = 0, None
     while error is None:
+        step = _STEP.match(text, position)
+        if step is not None and (pen.last_kind or step[1] in "Mm"):
+            error = _draw_numbers(pen, step, text)
+            position = step.end()
+            continue
         command = _COMMAND.match(text, position)
         if command is None:
             rest = text[position:].lstrip()
             error = len(text) - len(rest) if rest else None
             break
-        letter = command[1]
-        if pen.last_kind == "" and letter not in "Mm":
+        if pen.last_kind == "" or command[1] not in "ZzAa":
             error = command.start(1)
-            break
-        position, error = _one_command(pen, letter, text, command.end())
-        pen.last_kind = letter.upper()
+        elif command[1] in "Zz":
+            pen.close()
+            position = command.end()
+        else:
+            position, error = _arcs(pen, text, command.end(), command[1] == "a")
+        pen.last_kind = command[1].upper()
     return PathData(pen.outlines, error)
 
 
-def _one_command(pen: _Pen, letter: str, text: str, position: int) -> tuple[int, int | None]:
-    """Draw one command with all its arguments; where it ended, and where it broke, if it did."""
-    kind, relative = letter.upper(), letter.islower()
-    if kind == "Z":
-        pen.close()
-        return position, None
-    if kind == "A":
-        return _arcs(pen, text, position, relative)
-    match = _NUMBERS.match(text, position)
-    if match is None:
-        return position, position
-    values = [float(value) for value in _ONE_NUMBER.findall(text, position, match.end())]
+def _draw_numbers(pen: _Pen, step: re.Match[str], text: str) -> int | None:
+    """Draw one command with all its arguments; where it broke, if it did."""
+    letter = step[1]
+    kind = letter.upper()
+    values = list(map(float, _ONE_NUMBER.findall(text, step.end(1), step.end())))
     arity, draw = _DRAW[kind]
-    whole = len(values) // arity * arity
-    finite = all(map(math.isfinite, values))
-    if whole and finite:
-        draw(pen, values[:whole], relative)
-    return match.end(), match.end() if whole < len(values) or not finite else None
+    if not math.isfinite(sum(values)) and not all(map(math.isfinite, values)):
+        numbers = _ONE_NUMBER.finditer(text, step.end(1), step.end())
+        return next(number.start() for number in numbers if not math.isfinite(float(number[0])))
+    count = len(values) // arity
+    pen.count(count)
+    whole = count * arity
+    if whole:
+        draw(pen, values[:whole] if whole < len(values) else values, letter != kind)
+        pen.last_kind = kind
+    return step.end() if whole < len(values) else None
 
 
 def _arcs(pen: _Pen, text: str, position: int, relative: bool) -> tuple[int, int | None]:
     drawn = False
     while arc := _ARC.match(text, position):
-        rx, ry, turn, x, y = (float(arc[name]) for name in ("rx", "ry", "turn", "x", "y"))
+        rx, ry, turn, x, y = map(float, arc.group("rx", "ry", "turn", "x", "y"))
         if not all(map(math.isfinite, (rx, ry, turn, x, y))):
             return position, position
         end = (pen.x + x, pen.y + y) if relative else (x, y)
+        pen.count(1)
         pen.outline().arc_to(end, (rx, ry), turn, large=arc["large"] == "1", left=arc["left"] == "1")
         pen.x, pen.y = end
         position, drawn = arc.end(), True

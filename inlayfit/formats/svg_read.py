@@ -103,6 +103,9 @@ def _check_page(page: Page, figures: list[Figure], notes: Notes) -> None:
     if page.width_mm is None or page.height_mm is None:
         return
     for figure in figures:
+        x, y = figure.contours[0].start
+        if 0 <= x <= page.width_mm and 0 <= y <= page.height_mm:
+            continue
         x0, y0, x1, y1 = figure_bounds([figure])
         if x1 < 0 or y1 < 0 or x0 > page.width_mm or y0 > page.height_mm:
             name = f"“{figure.name[:60]}”" if figure.name else "A shape without a name"

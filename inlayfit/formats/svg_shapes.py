@@ -38,7 +38,12 @@ def read_shape(node: Node, geometry: dict[str, str], viewport: Viewport) -> Shap
         return _path(geometry.get("d", ""))
     if node.tag in ("polyline", "polygon"):
         return _points(geometry.get("points", ""), closed=node.tag == "polygon")
-    sizes = {name: parse_size(geometry.get(name)) for name in _LENGTHS[node.tag]}
+    sizes: _Sizes = {}
+    for name in _LENGTHS[node.tag]:
+        text = geometry.get(name)
+        sizes[name] = parse_size(text)
+        if text is not None and sizes[name] is None and text.strip() not in ("", "auto"):
+            return Shape([], f"has a {name} that is no length, “{text[:20]}”", broken=True)
     return _MAKE[node.tag](sizes, viewport)
 
 

@@ -72,6 +72,8 @@ def declared(node: Node, sheet: StyleSheet) -> dict[str, str]:
 
 def computed(parent: Style, own: Mapping[str, str]) -> Style:
     """The style of an element: declared values where usable, else inherited or initial ones."""
+    if not own and all(parent[name] == value for name, value in _OWN.items()):
+        return parent
     style = {name: parent[name] for name in _INHERITED} | _OWN
     for name, value in own.items():
         if name not in style:

@@ -444,6 +444,5 @@ def _can_enclose(outline: Outline) -> bool:
 
 
 def _is_sane(path: Path) -> bool:
-    if not path.is_finite():
-        return False
-    return max(abs(value) for value in path.bounds()) <= LARGEST_COORDINATE_MM
+    """Whether the path stays within bounds; a number that is not finite does not."""
+    return all(abs(value) <= LARGEST_COORDINATE_MM for value in path.bounds())

@@ -11,6 +11,7 @@ import math
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from inlayfit.units import Unit
 
@@ -65,6 +66,7 @@ class Size:
         return self.number * factor.numerator / factor.denominator
 
 
+@lru_cache(maxsize=4096)
 def parse_size(text: str | None) -> Size | None:
     """The length a text states, or None if it states none (missing, "auto", a broken number)."""
     if text is None:

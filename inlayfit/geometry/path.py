@@ -186,9 +186,9 @@ class Path:
     def bounds(self) -> tuple[float, float, float, float]:
         """A box that holds the path (exact for lines and arcs' control polygons; never too small)."""
         points = [self.vertices]
-        starts, ends = self.segment_ends()
         arcs = np.flatnonzero(self.bulges)
         if len(arcs):
+            starts, ends = self.segment_ends()
             centres, radii = arc_centres(starts[arcs], ends[arcs], self.bulges[arcs])
             points += [centres - radii[:, None], centres + radii[:, None]]
         points += [curve.control for curve in self.curves.values()]
