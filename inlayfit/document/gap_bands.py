@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
+import shapely
 from numpy.typing import NDArray
 from scipy.spatial import cKDTree
 
@@ -20,9 +21,11 @@ from inlayfit.fit.classes import Classes, GapClass, classify
 from inlayfit.fit.result import FitResult, GapMap, WallGap
 from inlayfit.geometry.morphology import erode
 from inlayfit.geometry.path import Points
+from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import PREVIEW
 
 _FAR = 2.5  # half bands from the wall at which its nearest band no longer speaks for it
+_COARSE = 0.02  # of a half band: what the wall may be simplified by before it is shrunk
 _MOST_SAMPLES = 20_000
 
 
@@ -91,7 +94,8 @@ def _shares(wall: WallGap) -> Points:
 
 
 def _inner_rings(result: FitResult, half_band_mm: float) -> list[Points]:
-    return erode(result.plug.outline, half_band_mm, PREVIEW).rings()
+    coarse = shapely.simplify(result.plug.outline.shape, half_band_mm * _COARSE, preserve_topology=True)
+    return erode(Region.of(coarse), half_band_mm, PREVIEW).rings()
 
 
 def _is_far(points: Points, tree: cKDTree | None, distance: float) -> NDArray[np.bool_]:

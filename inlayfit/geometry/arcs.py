@@ -42,6 +42,7 @@ RECOVERY_TOLERANCE = 0.001
 """1 µm: below what any small machine repeats, and four times the error of the flattening before it."""
 _SHORTEST_ARC = 3  # edges; two edges always lie on a circle, which proves nothing
 _FEWEST_ON_CIRCLE = 8  # vertices of a ring that may be called a circle
+_WORTH_BALANCING = 10  # edges of two runs together; with fewer there is no room for a better joint
 _LARGEST_SWEEP = math.radians(330)  # pinned ends that nearly meet leave the centre undetermined
 _CORNER_SLACK = 2.0  # how much sharper than an arc within tolerance a vertex must turn to be a corner
 _NOISE = 0.25  # share of the tolerance below which an edge's turn is rounding, not shape
@@ -361,7 +362,7 @@ def _balanced(chain: _Chain, joints: list[int], corners: set[int], count: int) -
         before = moved[index - 1] - (count if index == 0 else 0)
         after = moved[(index + 1) % len(moved)] + (count if index == len(moved) - 1 else 0)
         lift = count if before < 0 else 0
-        if before + lift + 2 < after + lift and after + lift <= 2 * count:
+        if after - before >= _WORTH_BALANCING and after + lift <= 2 * count:
             moved[index] = _best_joint(chain, before + lift, k + lift, after + lift) - lift
     return moved
 
