@@ -12,11 +12,11 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
 
 from inlayfit.app.canvas.class_look import LOOKS
-from inlayfit.app.canvas.picture import FittingPicture, Picture
+from inlayfit.app.canvas.picture import TICK_WIDTH_PX, FittingPicture, Picture
 from inlayfit.app.theme import Tokens, colour
 
-_STALE_OPACITY = 0.45
-_UNCHOSEN_OPACITY = 0.55
+_STALE_STRENGTH = 0.45
+_UNCHOSEN_STRENGTH = 0.55
 _RELIEF_PX = 6.0
 
 
@@ -57,12 +57,27 @@ def paint_layers(painter: QPainter, area: QRectF, picture: Picture, look: Tokens
         _paint_bands(painter, shown, look, layers)
 
 
-def paint_bands(painter: QPainter, shown: FittingPicture, look: Tokens) -> None:
-    """Fill the bands of the five classes."""
-    painter.setPen(Qt.PenStyle.NoPen)
-    for class_look, path in zip(LOOKS, shown.bands, strict=True):
-        if path.elementCount():
-            painter.fillPath(path, colour(class_look.colour(look)))
+def paint_bands(painter: QPainter, shown: FittingPicture, look: Tokens, *, strength: float = 1.0) -> None:
+    """Paint the bands of the five classes; a `strength` below 1 mixes them with the canvas.
+
+    Mixed, not seen through: the pieces of a band overlap.
+    """
+    for class_look, band in zip(LOOKS, shown.bands, strict=True):
+        ink = _mixed(class_look.colour(look), look.canvas, strength)
+        for piece in band.pieces:
+            painter.fillPath(piece, ink)
+        if band.dots is not None:
+            painter.setPen(QPen(ink, class_look.width_px, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
+            painter.drawPoints(band.dots)
+        if band.ticks:
+            painter.setPen(QPen(ink, TICK_WIDTH_PX, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
+            painter.drawLines(band.ticks)
+
+
+def _mixed(token: str, ground: str, strength: float) -> QColor:
+    ink, under = QColor(token), QColor(ground)
+    parts = ((ink.red(), under.red()), (ink.green(), under.green()), (ink.blue(), under.blue()))
+    return QColor(*(round(a * strength + b * (1 - strength)) for a, b in parts))
 
 
 def _paint_ground(painter: QPainter, area: QRectF, picture: Picture, look: Tokens) -> None:
@@ -113,12 +128,10 @@ def _paint_walls(painter: QPainter, shown: FittingPicture, look: Tokens) -> None
 
 
 def _paint_bands(painter: QPainter, shown: FittingPicture, look: Tokens, layers: Layers) -> None:
-    opacity = _STALE_OPACITY if layers.stale else 1.0
+    strength = _STALE_STRENGTH if layers.stale else 1.0
     if layers.chosen_fitting is not None and shown.fitting.key != layers.chosen_fitting:
-        opacity *= _UNCHOSEN_OPACITY
-    painter.setOpacity(opacity)
-    paint_bands(painter, shown, look)
-    painter.setOpacity(1.0)
+        strength *= _UNCHOSEN_STRENGTH
+    paint_bands(painter, shown, look, strength=strength)
 
 
 def _figure(

@@ -11,13 +11,16 @@ import struct
 from collections.abc import Iterable, Sequence
 
 import numpy as np
-from PySide6.QtCore import QByteArray, QDataStream, Qt
-from PySide6.QtGui import QPainterPath
+from numpy.typing import NDArray
+from PySide6.QtCore import QByteArray, QDataStream, QLineF, Qt
+from PySide6.QtGui import QPainterPath, QPolygonF
 
 from inlayfit.geometry.path import Points
 
 _ELEMENT = np.dtype([("kind", ">i4"), ("x", ">f8"), ("y", ">f8")])
 _MOVE, _LINE = 0, 1
+_HEAD, _TAIL = struct.Struct(">i"), struct.Struct(">ii")
+_ODD_EVEN, _WINDING = Qt.FillRule.OddEvenFill.value, Qt.FillRule.WindingFill.value
 _FURTHEST_PX = 1e7
 """The raster engine clips beyond this by itself; further out its arithmetic would overflow."""
 
@@ -29,34 +32,51 @@ def lines_path(lines: Iterable[Points], *, closed: bool) -> QPainterPath:
         return QPainterPath()
     if closed:
         parts = [np.vstack([part, part[:1]]) for part in parts]
-    lengths = np.array([len(part) for part in parts])
-    kinds = np.full(int(lengths.sum()), _LINE)
-    kinds[np.concatenate([[0], np.cumsum(lengths)[:-1]])] = _MOVE
-    return _path(np.vstack(parts), kinds, Qt.FillRule.OddEvenFill)
-
-
-def polygons_path(polygons: Sequence[Points] | Points) -> QPainterPath:
-    """One path of polygons of equally many corners, (n, k, 2), filled as their union."""
-    stacked = polygons if isinstance(polygons, np.ndarray) else _joined(polygons)
-    if not len(stacked):
-        return QPainterPath()
-    corners = stacked.shape[1]
-    kinds = np.tile([_MOVE] + [_LINE] * (corners - 1), len(stacked))
-    return _path(stacked.reshape(-1, 2), kinds, Qt.FillRule.WindingFill)
-
-
-def _joined(parts: Sequence[Points]) -> Points:
-    return np.concatenate(parts) if parts else np.zeros((0, 4, 2))
-
-
-def _path(points: Points, kinds: Points, rule: Qt.FillRule) -> QPainterPath:
-    elements = np.empty(len(points), _ELEMENT)
-    elements["kind"] = kinds
-    clipped = np.clip(points, -_FURTHEST_PX, _FURTHEST_PX)
-    elements["x"], elements["y"] = clipped[:, 0], clipped[:, 1]
-    start = int(np.flatnonzero(kinds == _MOVE)[-1])
-    head, tail = struct.pack(">i", len(points)), struct.pack(">ii", start, rule.value)
-    stream = QDataStream(QByteArray(head + elements.tobytes() + tail))
+    starts = np.cumsum([0] + [len(part) for part in parts[:-1]])
+    elements = _elements(np.vstack(parts), _LINE)
+    elements["kind"][starts] = _MOVE
+    stream = QDataStream(
+        QByteArray(_HEAD.pack(len(elements)) + elements.tobytes() + _TAIL.pack(int(starts[-1]), _ODD_EVEN))
+    )
     path = QPainterPath()
     stream >> path
     return path
+
+
+def polygon_paths(polygons: Sequence[Points]) -> tuple[QPainterPath, ...]:
+    """One path for each polygon, (n, 2). Small paths are filled many times faster than one large one."""
+    if not polygons:
+        return ()
+    elements = _elements(np.vstack(polygons), _LINE)
+    parts, start = [], 0
+    for polygon in polygons:
+        end = start + len(polygon)
+        elements["kind"][start] = _MOVE
+        parts += [_HEAD.pack(len(polygon)), elements[start:end].tobytes(), _TAIL.pack(0, _WINDING)]
+        start = end
+    stream = QDataStream(QByteArray(b"".join(parts)))
+    paths = tuple(QPainterPath() for _ in polygons)
+    for path in paths:
+        stream >> path
+    return paths
+
+
+def points_polygon(points: Points) -> QPolygonF:
+    """Points for `drawPoints`."""
+    pairs = np.ascontiguousarray(points, dtype=">f8")
+    stream = QDataStream(QByteArray(_HEAD.pack(len(pairs)) + pairs.tobytes()))
+    polygon = QPolygonF()
+    stream >> polygon
+    return polygon
+
+
+def line_list(starts: Points, ends: Points) -> list[QLineF]:
+    """Lines for `drawLines`."""
+    return list(map(QLineF, *starts.T.tolist(), *ends.T.tolist()))
+
+
+def _elements(points: Points, kind: int) -> NDArray[np.void]:
+    elements = np.empty(len(points), _ELEMENT)
+    clipped = np.clip(points, -_FURTHEST_PX, _FURTHEST_PX)
+    elements["kind"], elements["x"], elements["y"] = kind, clipped[:, 0], clipped[:, 1]
+    return elements

@@ -15,24 +15,22 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QPainterPath
+from PySide6.QtCore import QLineF
+from PySide6.QtGui import QPainterPath, QPolygonF
 
 from inlayfit.app.canvas.class_look import LOOKS, ClassLook, Stroke
-from inlayfit.app.canvas.painter_paths import lines_path, polygons_path
+from inlayfit.app.canvas.painter_paths import line_list, lines_path, points_polygon, polygon_paths
 from inlayfit.app.canvas.polylines import (
     Samples,
     class_runs,
-    dash_quads,
-    dots,
+    dashes,
     even_places,
     left_normals,
     reaches,
     resampled,
     resampled_within,
-    strip_quads,
+    strips,
     thinned,
-    tick_quads,
 )
 from inlayfit.app.canvas.scene import FittingScene, GapScene, Shape, Wall
 from inlayfit.app.canvas.view_transform import Box, ViewTransform
@@ -46,11 +44,27 @@ _LINE_STEP_PX = 0.75
 _MARGIN_PX = 64.0
 _REACH_FOR_BAND, _REACH_FOR_LINE = 0.5, 0.85
 _MOST_SAMPLES = 6000
-_TICK_PX, _TICK_WIDTH_PX, _TICK_SPACING_PX = 7.0, 1.6, 6.0
+TICK_WIDTH_PX = 1.6
+_TICK_PX, _TICK_SPACING_PX = 7.0, 6.0
 _DASH_PX, _DASH_GAP_PX, _DOT_SPACING_PX = 8.0, 5.0, 8.5
 _CROWD_EVERY = 3
 
 _UP = np.array([1.0, -1.0])
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class BandPicture:
+    """The wall of one class, in its own stroke.
+
+    Attributes:
+        pieces: to fill.
+        dots: to draw as round points as wide as the band, or None.
+        ticks: short lines inwards.
+    """
+
+    pieces: tuple[QPainterPath, ...] = ()
+    dots: QPolygonF | None = None
+    ticks: tuple[QLineF, ...] = ()
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -60,7 +74,7 @@ class FittingPicture:
     Attributes:
         fitting: what it shows.
         pocket, plug: lines of both walls; the plug's is moved inwards.
-        bands: one path to fill for each class, in the order of `LOOKS`.
+        bands: one for each class, in the order of `LOOKS`.
         rough: lines of the roughing outlines.
         left_over: stock left in corners, to fill.
     """
@@ -68,7 +82,7 @@ class FittingPicture:
     fitting: FittingScene
     pocket: QPainterPath
     plug: QPainterPath
-    bands: tuple[QPainterPath, ...]
+    bands: tuple[BandPicture, ...]
     rough: QPainterPath
     left_over: QPainterPath
 
@@ -104,6 +118,39 @@ class _Band:
     points: Points
     normals: Points
     reach: Points
+
+
+class _Strokes:
+    """Collects the runs of one class, with y up."""
+
+    def __init__(self) -> None:
+        self._pieces: list[Points] = []
+        self._dots: list[Points] = []
+        self._ticks: list[tuple[Points, Points]] = []
+
+    def add(self, look: ClassLook, middle: Points, inwards: Points) -> None:
+        """One run."""
+        if look.stroke is Stroke.DOTTED:
+            self._dots.append(even_places(middle, inwards, _DOT_SPACING_PX)[0])
+        elif look.stroke is Stroke.DASHED:
+            self._pieces += dashes(middle, look.width_px, on=_DASH_PX, off=_DASH_GAP_PX)
+        else:
+            self._pieces += strips(middle, left_normals(middle, closed=False), look.width_px)
+        if look.stroke is Stroke.TICKED:
+            self._ticks.append(even_places(middle, inwards, _TICK_SPACING_PX))
+
+    def picture(self) -> BandPicture:
+        """On the screen."""
+        dots = points_polygon(np.vstack(self._dots) * _UP) if self._dots else None
+        pieces = polygon_paths([piece * _UP for piece in self._pieces])
+        return BandPicture(pieces, dots, tuple(self._tick_lines()))
+
+    def _tick_lines(self) -> list[QLineF]:
+        if not self._ticks:
+            return []
+        places = np.vstack([place for place, _ in self._ticks])
+        inwards = np.vstack([direction for _, direction in self._ticks])
+        return line_list(places * _UP, (places + inwards * _TICK_PX) * _UP)
 
 
 def build_picture(
@@ -143,18 +190,18 @@ def _fitting_picture(
     room = shown_room_px(fitting, view)
     bands = _sampled_bands(fitting.walls, view, box, room)
     plug = QPainterPath()
-    paths: list[list[Points]] = [[] for _ in LOOKS]
+    strokes = tuple(_Strokes() for _ in LOOKS)
     for band in bands:
         line = band.points + band.normals * np.minimum(room, _REACH_FOR_LINE * band.reach)[:, None]
         plug.addPath(lines_path([line * _UP], closed=band.samples.closed))
         middle = _band_middle(band, room, view.scale)
-        _add_band(paths, band, middle, fitting.clearance_mm)
+        _add_band(strokes, band, middle, fitting.clearance_mm)
         crowds.append(middle[::_CROWD_EVERY] * _UP)
     return FittingPicture(
         fitting=fitting,
         pocket=_outline(fitting.pocket, view, box),
         plug=plug if bands or not fitting.walls else QPainterPath(),
-        bands=tuple(_class_path(parts) for parts in paths),
+        bands=tuple(stroke.picture() for stroke in strokes),
         rough=_joined_outlines(fitting.rough, view, box),
         left_over=_joined_outlines(fitting.left_over, view, box),
     )
@@ -167,10 +214,21 @@ def _sampled_bands(walls: tuple[Wall, ...], view: ViewTransform, box: Box, room:
         return []
     points = [view.points_px(piece.points) * _UP for piece in pieces]
     normals = [left_normals(p, closed=s.closed) for p, s in zip(points, pieces, strict=True)]
-    furthest = max(room, BAND_ROOM_PX) * 1.5
-    reach = reaches(np.vstack(points), np.vstack(normals), furthest)
-    split = np.split(reach, np.cumsum([len(p) for p in points])[:-1])
+    split = _reaches_along(points, normals, 1.5 * max(room, BAND_ROOM_PX))
     return [_Band(*parts) for parts in zip(pieces, points, normals, split, strict=True)]
+
+
+def _reaches_along(points: list[Points], normals: list[Points], furthest: float) -> list[Points]:
+    """The reach of all walls together, worked out at every second sample and drawn between."""
+    half = [p[::2] for p in points], [n[::2] for n in normals]
+    found = np.split(
+        reaches(np.vstack(points), np.vstack(half[0]), np.vstack(half[1]), furthest),
+        np.cumsum([len(part) for part in half[0]])[:-1],
+    )
+    return [
+        np.interp(np.arange(len(p)), np.arange(0, len(p), 2), part)
+        for p, part in zip(points, found, strict=True)
+    ]
 
 
 def _samples_of(wall: Wall, step: float, box: Box) -> list[Samples]:
@@ -192,33 +250,8 @@ def _band_middle(band: _Band, room: float, scale: float) -> Points:
     return middle
 
 
-def _add_band(paths: list[list[Points]], band: _Band, middle: Points, clearance_mm: float) -> None:
+def _add_band(strokes: tuple[_Strokes, ...], band: _Band, middle: Points, clearance_mm: float) -> None:
     numbers = classify(band.samples.values, clearance_mm)
     for number, where in class_runs(numbers, closed=band.samples.closed):
-        look = LOOKS[number]
         if len(where) > 1:
-            paths[number].extend(_strokes(look, middle[where], band.normals[where]))
-
-
-def _strokes(look: ClassLook, middle: Points, inwards: Points) -> list[Points]:
-    """One run of one class, as polygons with y up."""
-    if look.stroke is Stroke.DOTTED:
-        places, _ = even_places(middle, inwards, _DOT_SPACING_PX)
-        return [dots(places, look.width_px)]
-    if look.stroke is Stroke.DASHED:
-        return [dash_quads(middle, look.width_px, on=_DASH_PX, off=_DASH_GAP_PX)]
-    normals = left_normals(middle, closed=False)
-    solid = strip_quads(middle, normals, look.width_px, closed=False)
-    if look.stroke is not Stroke.TICKED:
-        return [solid]
-    return [solid, tick_quads(*even_places(middle, inwards, _TICK_SPACING_PX), _TICK_PX, _TICK_WIDTH_PX)]
-
-
-def _class_path(parts: list[Points]) -> QPainterPath:
-    """Polygons with y up, of any number of corners, as one path on the screen."""
-    path = QPainterPath()
-    for corners in sorted({part.shape[1] for part in parts if len(part)}):
-        same = [part for part in parts if len(part) and part.shape[1] == corners]
-        path.addPath(polygons_path(np.concatenate(same) * _UP))
-    path.setFillRule(Qt.FillRule.WindingFill)
-    return path
+            strokes[number].add(LOOKS[number], middle[where], band.normals[where])

@@ -19,6 +19,7 @@ _DIRECTIONS = tuple(
     (math.cos(turn * math.pi / 4), math.sin(turn * math.pi / 4)) for turn in (1, 3, 5, 7, 2, 6, 0, 4)
 )
 _FAR_COST = 0.12
+_BLOCKED = 1000.0
 
 
 @dataclass(slots=True)
@@ -50,37 +51,35 @@ class Placing:
             distances: from the point to the label's nearest edge or corner, nearest first.
             must: place it even where it covers something.
         """
-        best, lowest = None, math.inf
-        for distance in distances:
-            for dx, dy in _DIRECTIONS:
-                box = _beside(at, size, dx, dy, distance)
-                cost = self._cost(box, must=must) + _FAR_COST * distance
-                if cost < lowest:
-                    best, lowest = box, cost
-        if best is None or (not must and lowest == math.inf):
+        boxes = _candidates(at, size, distances)
+        costs = self._costs(boxes) + _FAR_COST * np.repeat(distances, len(_DIRECTIONS))
+        best = int(costs.argmin())
+        if costs[best] >= _BLOCKED and not must:
             return None
-        self.taken.append(best)
-        return best
+        x0, y0, x1, y1 = boxes[best].tolist()
+        box = QRectF(x0, y0, x1 - x0, y1 - y0)
+        self.taken.append(box)
+        return box
 
-    def _cost(self, box: QRectF, *, must: bool) -> float:
-        blocked = not self.view.contains(box) or any(box.intersects(other) for other in self.taken)
-        if blocked and not must:
-            return math.inf
-        crowd = self.crowd
-        inside = (
-            (crowd[:, 0] > box.left() - 3)
-            & (crowd[:, 0] < box.right() + 3)
-            & (crowd[:, 1] > box.top() - 3)
-            & (crowd[:, 1] < box.bottom() + 3)
-        )
-        return float(np.count_nonzero(inside)) + (1000.0 if blocked else 0.0)
+    def _costs(self, boxes: Points) -> Points:
+        """Places of a wall that each box (x0, y0, x1, y1) covers; far more if it must not stand there."""
+        x0, y0, x1, y1 = (boxes[:, k : k + 1] for k in range(4))
+        x, y = self.crowd[:, 0], self.crowd[:, 1]
+        covered = (x > x0 - 3) & (x < x1 + 3) & (y > y0 - 3) & (y < y1 + 3)
+        view = self.view
+        out = (x0 < view.left()) | (y0 < view.top()) | (x1 > view.right()) | (y1 > view.bottom())
+        taken = np.array([(b.left(), b.top(), b.right(), b.bottom()) for b in self.taken]).reshape(-1, 4)
+        hits = (taken[:, 0] < x1) & (taken[:, 2] > x0) & (taken[:, 1] < y1) & (taken[:, 3] > y0)
+        costs: Points = covered.sum(axis=1) + _BLOCKED * (out[:, 0] | hits.any(axis=1))
+        return costs
 
 
-def _beside(at: QPointF, size: QSizeF, dx: float, dy: float, distance: float) -> QRectF:
-    """The label's box so that its edge, seen from the point in this direction, is `distance` away."""
-    x = at.x() + dx * (distance + size.width() / 2)
-    y = at.y() + dy * (distance + size.height() / 2)
-    return QRectF(x - size.width() / 2, y - size.height() / 2, size.width(), size.height())
+def _candidates(at: QPointF, size: QSizeF, distances: Sequence[float]) -> Points:
+    """Boxes (x0, y0, x1, y1) so that the edge, seen from the point, is one of the distances away."""
+    half = np.array([size.width() / 2, size.height() / 2])
+    steps = np.array(distances)[:, None, None] + half
+    middles = (np.array(_DIRECTIONS)[None] * steps).reshape(-1, 2) + np.array([at.x(), at.y()])
+    return np.hstack([middles - half, middles + half])
 
 
 def leader(box: QRectF, at: QPointF) -> tuple[QPointF, QPointF]:

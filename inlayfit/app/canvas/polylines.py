@@ -10,7 +10,7 @@ Terms
         of it. A line may move inwards by less than its reach and never meets itself: the disk's centre is
         on the medial axis. (Ma, Bae and Choi 2012, "3D medial axis point approximation using nearest
         neighbors and the normal field": the shrinking ball.)
-    strip: a line given a width, as quadrilaterals that share their edges.
+    strip: a line given a width, as polygons.
 """
 
 from __future__ import annotations
@@ -135,31 +135,41 @@ def left_normals(points: Points, *, closed: bool) -> Points:
     return np.column_stack([-along[:, 1] / long, along[:, 0] / long])
 
 
-def reaches(points: Points, normals: Points, furthest: float) -> Points:
-    """How far each point may move along its normal, at most `furthest`; see *reach* above."""
-    tree = cKDTree(points)
+def reaches(walls: Points, points: Points, normals: Points, furthest: float) -> Points:
+    """How far each point may move along its normal, at most `furthest`; see *reach* above.
+
+    Args:
+        walls: (m, 2) all points of all lines; `points` are among them.
+        points: (n, 2) to move.
+        normals: (n, 2) unit directions to move in.
+        furthest: where to stop looking.
+    """
+    tree = cKDTree(walls, balanced_tree=False, compact_nodes=False)
     radius = np.full(len(points), furthest)
     active = np.arange(len(points))
     for _ in range(_MOST_SHRINKINGS):
         centres = points[active] + normals[active] * radius[active, None]
         apart, found = (np.asarray(answer) for answer in tree.query(centres))
         touched = apart < radius[active] * (1 - _BALL_SLACK)
-        active, nearest = active[touched], found[touched]
+        active, found = active[touched], found[touched]
         if not len(active):
             break
-        chord = points[nearest] - points[active]
+        chord = walls[found] - points[active]
         rise = np.einsum("ij,ij->i", chord, normals[active])
         smaller = np.einsum("ij,ij->i", chord, chord) / np.maximum(2 * rise, 1e-9)
         radius[active] = np.where(rise > 1e-9, np.minimum(radius[active], smaller), 0.0)
     return radius
 
 
-def strip_quads(points: Points, normals: Points, width: float, *, closed: bool) -> Points:
-    """A line as quadrilaterals, (m, 4, 2); neighbours share an edge, so no seam shows between them."""
+def strips(points: Points, normals: Points, width: float, *, pieces_of: int = 20) -> list[Points]:
+    """An open line as polygons of at most so many steps; each overlaps the next by one step.
+
+    The overlap hides the edge between two pieces, which antialiasing would let shine through.
+    """
     left, right = points + normals * (width / 2), points - normals * (width / 2)
-    if closed:
-        left, right = np.vstack([left, left[:1]]), np.vstack([right, right[:1]])
-    return np.stack([left[:-1], left[1:], right[1:], right[:-1]], axis=1)
+    last = len(points) - 1
+    ends = [(start, min(start + pieces_of + 1, last)) for start in range(0, last, pieces_of)]
+    return [np.vstack([left[a : b + 1], right[a : b + 1][::-1]]) for a, b in ends]
 
 
 def with_joints(points: Points, *, at: Points) -> Points:
@@ -169,18 +179,24 @@ def with_joints(points: Points, *, at: Points) -> Points:
     return np.column_stack([np.interp(where, lengths, points[:, axis]) for axis in (0, 1)])
 
 
-def dash_quads(points: Points, width: float, *, on: float, off: float) -> Points:
-    """An open line drawn in dashes of equal length that start and end on a dash, (m, 4, 2)."""
+def dashes(points: Points, width: float, *, on: float, off: float) -> list[Points]:
+    """An open line in dashes of equal length, the first and the last at its ends, as polygons."""
     total = float(line_lengths(points)[-1])
-    dashes = max(1, round((total + off) / (on + off)))
-    stretch = total / (dashes * (on + off) - off)
-    on, period = on * stretch, (on + off) * stretch
-    starts = np.arange(dashes) * period
-    split = with_joints(points, at=np.concatenate([starts, starts + on]))
+    count = max(1, round((total + off) / (on + off)))
+    stretch = total / (count * (on + off) - off)
+    starts = np.arange(count) * ((on + off) * stretch)
+    joints = np.concatenate([starts, starts + on * stretch])
+    split = with_joints(points, at=joints)
     lengths = line_lengths(split)
-    middles = (lengths[:-1] + lengths[1:]) / 2
-    quads = strip_quads(split, left_normals(split, closed=False), width, closed=False)
-    return quads[np.mod(middles, period) < on]
+    normals = left_normals(split, closed=False)
+    left, right = split + normals * (width / 2), split - normals * (width / 2)
+    first = np.searchsorted(lengths, starts - 1e-9)
+    last = np.searchsorted(lengths, starts + on * stretch - 1e-9)
+    return [
+        np.vstack([left[a : b + 1], right[a : b + 1][::-1]])
+        for a, b in zip(first.tolist(), last.tolist(), strict=True)
+        if b > a
+    ]
 
 
 def even_places(points: Points, beside: Points, spacing: float) -> tuple[Points, Points]:
@@ -191,20 +207,6 @@ def even_places(points: Points, beside: Points, spacing: float) -> tuple[Points,
     places = np.column_stack([np.interp(at, lengths, points[:, axis]) for axis in (0, 1)])
     values = np.column_stack([np.interp(at, lengths, beside[:, axis]) for axis in (0, 1)])
     return places, values
-
-
-def tick_quads(places: Points, directions: Points, length: float, width: float) -> Points:
-    """Short strokes from each place along its direction, (n, 4, 2), turning the same way as `strip_quads`."""
-    across = np.column_stack([directions[:, 1], -directions[:, 0]]) * (width / 2)
-    ends = places + directions * length
-    return np.stack([places - across, ends - across, ends + across, places + across], axis=1)
-
-
-def dots(places: Points, diameter: float, *, corners: int = 10) -> Points:
-    """A round dot at each place, as a polygon, (n, corners, 2)."""
-    angles = np.arange(corners) * (2 * np.pi / corners)
-    circle = np.column_stack([np.cos(angles), np.sin(angles)]) * (diameter / 2)
-    return places[:, None, :] + circle[None, :, :]
 
 
 def class_runs(numbers: NDArray[np.intp], *, closed: bool) -> list[tuple[int, NDArray[np.intp]]]:
