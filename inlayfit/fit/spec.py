@@ -68,7 +68,7 @@ class HalfSpec:
     kerf_mm: float = 0.0
     kerf_taper_mm: float = 0.0
     corner_cutter_mm: float = 0.0
-    t_bone_wall: WallChoice = WallChoice.LEAST
+    t_bone_wall: WallChoice = WallChoice.LONG
     edge_break_mm: float = 0.0
 
     def __post_init__(self) -> None:
