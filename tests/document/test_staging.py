@@ -27,6 +27,16 @@ def put(staging: Staging, *names: str) -> None:
         staging.path(name).write_text(NEW)
 
 
+def export(
+    folder: Path, *names: str, protected: Path | None = None, stop: BaseException | None = None
+) -> None:
+    with Staging(folder, protected=protected) as staging:
+        put(staging, *names)
+        if stop is not None:
+            raise stop
+        staging.commit()
+
+
 def test_files_appear_only_on_commit_and_all_together(tmp_path: Path) -> None:
     (tmp_path / "a.dxf").write_text(OLD)
     with Staging(tmp_path) as staging:
@@ -41,17 +51,15 @@ def test_files_appear_only_on_commit_and_all_together(tmp_path: Path) -> None:
 
 def test_work_that_stops_leaves_the_folder_as_it_was(tmp_path: Path) -> None:
     (tmp_path / "a.dxf").write_text(OLD)
-    with pytest.raises(KeyboardInterrupt), Staging(tmp_path) as staging:
-        put(staging, "a.dxf", "b.svg")
-        raise KeyboardInterrupt
+    with pytest.raises(KeyboardInterrupt):
+        export(tmp_path, "a.dxf", "b.svg", stop=KeyboardInterrupt())
     assert listing(tmp_path) == ["a.dxf"]
     assert (tmp_path / "a.dxf").read_text() == OLD
 
 
 def test_a_folder_made_for_an_export_that_failed_is_taken_back(tmp_path: Path) -> None:
-    with pytest.raises(ZeroDivisionError), Staging(tmp_path / "deep" / "er") as staging:
-        put(staging, "a.dxf")
-        raise ZeroDivisionError
+    with pytest.raises(ZeroDivisionError):
+        export(tmp_path / "deep" / "er", "a.dxf", stop=ZeroDivisionError())
     assert listing(tmp_path) == []
 
 
@@ -80,12 +88,8 @@ def test_the_drawing_is_never_overwritten_by_whatever_name_it_is_reached(kind: s
         out.symlink_to(folder, target_is_directory=True)
     elif kind == "dotted":
         out = folder / ".." / "drawings"
-    with (
-        pytest.raises(WriteError, match="will not be overwritten"),
-        Staging(out, protected=source) as staging,
-    ):
-        put(staging, "plug.dxf", "pocket.dxf")
-        staging.commit()
+    with pytest.raises(WriteError, match="will not be overwritten"):
+        export(out, "plug.dxf", "pocket.dxf", protected=source)
     assert listing(folder) == ["pocket.dxf"]
     assert drawing.read_text() == OLD
 
@@ -96,9 +100,8 @@ def test_an_output_name_that_links_to_the_drawing_is_refused(tmp_path: Path) -> 
     out = tmp_path / "out"
     out.mkdir()
     (out / "pocket.dxf").symlink_to(drawing)
-    with pytest.raises(WriteError), Staging(out, protected=drawing) as staging:
-        put(staging, "pocket.dxf")
-        staging.commit()
+    with pytest.raises(WriteError, match="will not be overwritten"):
+        export(out, "pocket.dxf", protected=drawing)
     assert drawing.read_text() == OLD
 
 
@@ -154,18 +157,16 @@ def test_a_disk_error_at_the_last_moment_is_one_sentence_and_leaves_nothing(
 
     (tmp_path / "a.dxf").write_text(OLD)
     monkeypatch.setattr(os, "fsync", fails)
-    with pytest.raises(WriteError, match=words) as caught, Staging(tmp_path) as staging:
-        put(staging, "a.dxf", "b.dxf")
-        staging.commit()
+    with pytest.raises(WriteError, match=words) as caught:
+        export(tmp_path, "a.dxf", "b.dxf")
     assert "\n" not in str(caught.value)
     assert listing(tmp_path) == ["a.dxf"]
     assert (tmp_path / "a.dxf").read_text() == OLD
 
 
 def test_a_disk_error_while_writing_is_one_sentence_too(tmp_path: Path) -> None:
-    with pytest.raises(WriteError, match="is full"), Staging(tmp_path) as staging:
-        staging.path("a.dxf").write_text("half")
-        raise OSError(errno.ENOSPC, "No space left on device")
+    with pytest.raises(WriteError, match="is full"):
+        export(tmp_path, "a.dxf", stop=OSError(errno.ENOSPC, "No space left on device"))
     assert listing(tmp_path) == []
 
 
