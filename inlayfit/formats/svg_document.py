@@ -27,7 +27,7 @@ SVG_NAMESPACE = "http://www.w3.org/2000/svg"
 XLINK_HREF = "{http://www.w3.org/1999/xlink}href"
 LARGEST_FILE_BYTES = 48 * 1024 * 1024
 """Real drawings stay far below; the parser needs several times this in memory."""
-MOST_ELEMENTS = 200_000
+MOST_ELEMENTS = 100_000
 DEEPEST_NESTING = 120
 """Elements in elements; drawing programs stay below 40."""
 _GZIP_MARK = b"\x1f\x8b"

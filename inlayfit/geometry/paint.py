@@ -192,7 +192,7 @@ def stroked(
     if len(line) == 1:
         return _dot(line[0], width, cap, arc_tolerance)
     closed = closed and len(line) > 2
-    shape = shapely.LinearRing(line) if closed else shapely.LineString(line)
+    shape: BaseGeometry = shapely.LinearRing(line) if closed else _open_line(line)
     area: BaseGeometry = shapely.buffer(
         shape,
         width / 2,
@@ -211,6 +211,19 @@ def _without_repeats(points: Points, *, closed: bool) -> Points:
     keep[1:] = (points[1:] != points[:-1]).any(axis=1)
     line = points[keep]
     return line[:-1] if closed and len(line) > 1 and (line[0] == line[-1]).all() else line
+
+
+def _open_line(line: Points) -> BaseGeometry:
+    """The line for GEOS, which takes a line that ends where it starts for a ring.
+
+    Such a line is cut in the middle of its longest segment, where neither ends nor corners are.
+    """
+    if len(line) < 3 or (line[0] != line[-1]).any():
+        return shapely.LineString(line)
+    longest = int(np.hypot(*np.diff(line, axis=0).T).argmax())
+    middle = line[longest : longest + 2].mean(axis=0)[None]
+    first = np.vstack([line[: longest + 1], middle])
+    return shapely.MultiLineString([first, np.vstack([middle, line[longest + 1 :]])])
 
 
 def _dot(point: Points, width: float, cap: str, arc_tolerance: float) -> Region:
