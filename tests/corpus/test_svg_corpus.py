@@ -6,14 +6,17 @@ out, and compared with what resvg (by `resvg_py`, a renderer written independent
 as the sum of alpha over a large bitmap. Part transparency is not the question here, so it is made opaque in
 the text both readers get; an opacity of zero stays.
 
-    pytest -m corpus tests/corpus/test_svg_corpus.py -s
+    pytest -m corpus tests/corpus/test_svg_corpus.py
 
 `INLAYFIT_SVG_CORPUS` may name a folder of `.svg` files to be judged instead.
 """
 
 import math
+import os
 import re
+import shutil
 import subprocess
+import sys
 import tarfile
 from pathlib import Path
 
@@ -24,6 +27,11 @@ import shapely
 from PySide6.QtGui import QImage
 
 from inlayfit.document.painted import figure_region
+from inlayfit.errors import NoOutlineError
+from inlayfit.formats.svg_document import parse_document
+from inlayfit.formats.svg_notes import Notes
+from inlayfit.formats.svg_page import read_page
+from inlayfit.formats.svg_read import PASTED, read_svg_text
 from inlayfit.geometry.tolerance import Tolerance
 
 PACKAGES = (
@@ -118,7 +126,9 @@ def misses(icons: list[tuple[str, str]]) -> tuple[int, list[str]]:
 
 
 @pytest.mark.corpus
-def test_icons_from_outside_paint_the_area_that_resvg_paints(tmp_path: Path) -> None:
+def test_icons_from_outside_paint_the_area_that_resvg_paints(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
     named = os.environ.get("INLAYFIT_SVG_CORPUS")
     if named is None and shutil.which("npm") is None:
         pytest.skip("npm is not installed, so no icons can be packed; name a folder in INLAYFIT_SVG_CORPUS")
@@ -127,9 +137,11 @@ def test_icons_from_outside_paint_the_area_that_resvg_paints(tmp_path: Path) -> 
     for group in groups:
         icons = folder_icons(Path(group)) if named else packed_icons(group, tmp_path)
         judged, lines = misses(icons)
-        print(f"{group}: {len(icons)} icons, {judged} judged, {len(lines)} missed")
+        with capsys.disabled():
+            sys.stdout.write("\n".join(["", f"{group}: {len(icons)} icons, {judged} judged", *lines]))
         total += judged
         wrong += lines
-    print(f"all: {total} judged, {len(wrong)} missed", *wrong, sep="\n")
+    with capsys.disabled():
+        sys.stdout.write(f"\nall: {total} judged, {len(wrong)} missed\n")
     assert named or total >= 1000, "too few icons to judge by"
     assert not wrong
