@@ -20,14 +20,16 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
-from shapely import GeometryCollection, MultiPolygon
+from shapely import GeometryCollection, LinearRing, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from inlayfit.geometry.flatten import quad_segments
+from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
 _SHORTEST_SWEEP_SLACKS = 30.0  # a tight sweep shorter than so many slacks is the tip of a corner
+_DROPPED_SHARE = 0.01  # of the distance: GEOS may drop the far end of a shorter piece of a concave wall
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
@@ -36,7 +38,26 @@ def dilate(region: Region, distance: float, tolerance: Tolerance) -> Region:
     if distance == 0 or region.is_empty:
         return region
     steps = quad_segments(abs(distance), tolerance.arc_mm)
-    return Region.of(shapely.buffer(region.shape, distance, quad_segs=steps))
+    shape = _guarded(region.shape, 2 * _DROPPED_SHARE * abs(distance))
+    return Region.of(shapely.buffer(shape, distance, quad_segs=steps))
+
+
+def _guarded(shape: MultiPolygon, apart: float) -> MultiPolygon:
+    """The same shape with a vertex on each long piece that follows a short one, `apart` from their corner.
+
+    GEOS leaves out the corner between the two when that makes a concave wall shallower by less than its own
+    tolerance; without a vertex nearby the whole long piece would tilt (BufferInputLineSimplifier).
+    """
+
+    def ring(line: LinearRing) -> Points:
+        points = shapely.get_coordinates(line)
+        spans = np.diff(points, axis=0)
+        sizes = np.hypot(spans[:, 0], spans[:, 1])
+        long = np.flatnonzero((sizes[:-1] < apart) & (sizes[1:] > 2 * apart)) + 1
+        guards = points[long] + spans[long] * (apart / sizes[long])[:, None]
+        return np.insert(points, long + 1, guards, axis=0)
+
+    return MultiPolygon([Polygon(ring(p.exterior), [ring(h) for h in p.interiors]) for p in shape.geoms])
 
 
 def erode(region: Region, distance: float, tolerance: Tolerance) -> Region:
