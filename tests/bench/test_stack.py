@@ -126,7 +126,7 @@ def test_tape_thicker_than_the_hold_up_hides_it() -> None:
 
 def brute_hold_up(radius: float, chamfer: float, side: float) -> float:
     """Lower an insert's section into a pocket's section until they overlap: bisection on polygon areas."""
-    angles = np.linspace(math.pi, 1.5 * math.pi, 4001)
+    angles = np.linspace(math.pi, 1.5 * math.pi, 1001)
     arc = np.column_stack([radius + radius * np.cos(angles), radius + radius * np.sin(angles)])
     fillet = Polygon([*arc, (0.0, 0.0)])
     host = fillet.union(box(-5, -5, 0, 20)).union(box(-5, -5, 20, 0))

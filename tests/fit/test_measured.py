@@ -105,16 +105,16 @@ def test_least_squares_and_its_intervals_agree_with_a_statistics_library(
     ]
     readings += [seen(Axis.Y, 50, 0, 0), seen(Axis.Y, 10, 0, 0)]
     model = fit_pocket(readings, repeatability_mm=0.02, offset_matters_mm=1)
-    line = linregress(nominals, [r.measured_mm for r in readings[: len(nominals)]])
+    measured = [r.measured_mm for r in readings[: len(nominals)]]
+    line = linregress(nominals, measured)
     assert model.scale_x == pytest.approx(line.slope - 1, abs=1e-9)
     assert model.offset_x_mm == pytest.approx(line.intercept, abs=1e-8)
-    # linregress takes its standard errors from the residuals; ours come from the known error of a reading.
-    residuals = np.array([r.off_mm for r in model.residuals[: len(nominals)]])
-    ratio = (0.02 / 1.959964) / math.sqrt((residuals**2).sum() / (len(nominals) - 2))
-    half = (model.intervals.offset_x_mm[1] - model.intervals.offset_x_mm[0]) / 2
-    assert half == pytest.approx(1.959964 * line.intercept_stderr * ratio, rel=1e-4)
-    half = (model.intervals.scale_x[1] - model.intervals.scale_x[0]) / 2
-    assert half == pytest.approx(1.959964 * line.stderr * ratio, rel=1e-4)
+    # polyfit with weights of 1/σ and an unscaled covariance is the fit with a known error of the readings.
+    weights = np.full(len(nominals), 1.959964 / 0.02)
+    _, covariance = np.polyfit(nominals, measured, 1, w=weights, cov="unscaled")
+    halves = 1.959964 * np.sqrt(np.diag(covariance))
+    for (low, high), half in zip((model.intervals.scale_x, model.intervals.offset_x_mm), halves, strict=True):
+        assert (high - low) / 2 == pytest.approx(half, rel=1e-6)
 
 
 def test_the_stated_interval_holds_the_truth_as_often_as_it_says() -> None:
