@@ -9,7 +9,7 @@ InlayfitError
 │   └── NoOutlineError               a drawing, but without one closed outline
 ├── WriteError (OSError)             formats, document: the file could not be written
 │   └── ReadBackError                written, but it does not read back as the same drawing
-├── SpecError (ValueError)           fit: the numbers asked for contradict each other
+├── SpecError (ValueError)           fit, bench: the numbers asked for contradict each other
 ├── ProjectError                     document: a project file that cannot be opened
 └── Cancelled                        progress: the person, or a newer request, stopped the work
 ```
@@ -68,7 +68,7 @@ class ReadBackError(WriteError):
 
 
 class SpecError(InlayfitError, ValueError):
-    """Raised by `fit` when the numbers asked for contradict each other."""
+    """Raised by `fit` and `bench` when numbers contradict each other or make no sense."""
 
 
 class ProjectError(InlayfitError):
