@@ -1,0 +1,101 @@
+"""Read a DXF file into a drawing: true arcs and curves, in mm, y up, as seen from above.
+
+The way of a file
+    dxf_open     bytes to a document, safely, mended where it must be
+    dxf_units    what a drawing unit is
+    dxf_layers   what is hidden, and what is for the drawing's reader only
+    dxf_walk     model space, blocks in blocks, each entity in its place
+    dxf_shapes, dxf_spline, dxf_hatch   one entity as a path
+    dxf_notes    what was skipped or changed
+
+Linework has no inside yet, so its figures have no fill. What lies on hidden layers, and what is drawn for
+construction, dimensions and centres, is kept with the role of a mark.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path as FilePath
+
+import numpy as np
+from ezdxf.document import Drawing as DxfDocument
+
+from inlayfit.drawing import Drawing, Figure, Role
+from inlayfit.errors import NoOutlineError
+from inlayfit.finding import Finding, Severity
+from inlayfit.formats.contract import ReadOptions, ReadResult
+from inlayfit.formats.dxf_notes import Notes
+from inlayfit.formats.dxf_open import open_document, read_file_bytes
+from inlayfit.formats.dxf_units import UnitReading, read_unit_code
+from inlayfit.formats.dxf_walk import Walker
+from inlayfit.units import Unit
+
+_DEFAULT = ReadOptions()
+
+
+def read_dxf(path: FilePath, options: ReadOptions = _DEFAULT) -> ReadResult:
+    """Read a DXF file, text or binary, of any release since R12.
+
+    Raises:
+        NotADrawingError: it is no readable DXF file.
+        HostileFileError: it was refused for safety.
+        NoOutlineError: it draws nothing that can be shown.
+    """
+    return read_dxf_bytes(read_file_bytes(path), path, options)
+
+
+def read_dxf_bytes(data: bytes, path: FilePath, options: ReadOptions = _DEFAULT) -> ReadResult:
+    """Read the bytes of a DXF file; `path` names it. Raises as `read_dxf`."""
+    document, findings = open_document(data, path)
+    stated = read_unit_code(_unit_code(document))
+    scale = float(stated.mm if options.unit is None else options.unit.mm)
+    notes = Notes()
+    walker = Walker(document, notes, path)
+    with np.errstate(all="ignore"):  # a number too large is found where it lands, as one that is not finite
+        figures = walker.figures(scale)
+    findings += notes.findings()
+    if not figures:
+        raise NoOutlineError(_nothing_left(path, findings), path=path)
+    findings += _unit_findings(stated, options.unit, figures, scale)
+    assumed = options.unit or stated.stated or Unit.MM
+    drawing = Drawing(tuple(figures))
+    return ReadResult(drawing, path, stated.stated, assumed, tuple(findings), walker.visits)
+
+
+def _unit_code(document: DxfDocument) -> int:
+    try:
+        return int(document.header.get("$INSUNITS", 0))
+    except (ValueError, TypeError):
+        return 0
+
+
+def _nothing_left(path: FilePath, findings: list[Finding]) -> str:
+    if not findings:
+        return f"“{path.name}” is empty: it draws nothing; save the drawing again with its shapes."
+    worst = min(findings, key=lambda f: f.severity.rank)
+    return f"“{path.name}” holds no outline: {worst.message.rstrip('.')}. {worst.remedy}"
+
+
+def _unit_findings(
+    stated: UnitReading, chosen: Unit | None, figures: Iterable[Figure], scale: float
+) -> list[Finding]:
+    if chosen is not None:
+        return []
+    found = [stated.finding] if stated.finding is not None else []
+    if stated.stated is None:
+        message = f"The drawing states no unit: {_sizes_to_choose_from(figures, scale)}."
+        remedy = "Choose the unit that gives the size it should have."
+        found.append(Finding("unit-missing", Severity.WARN, message, remedy))
+    return found
+
+
+def _sizes_to_choose_from(figures: Iterable[Figure], scale: float) -> str:
+    everything = list(figures)
+    shown = [f for f in everything if f.role is Role.OUTLINE] or everything
+    boxes = np.array([path.bounds() for figure in shown for path in figure.contours])
+    wide = float(boxes[:, 2].max() - boxes[:, 0].min()) / scale
+    high = float(boxes[:, 3].max() - boxes[:, 1].min()) / scale
+    return (
+        f"{wide:,.4g} × {high:,.4g} mm (as it is shown now) if it was drawn in millimetres, "
+        f"{wide:,.4g} × {high:,.4g} in = {wide * 25.4:,.4g} × {high * 25.4:,.4g} mm if in inches"
+    )
