@@ -52,6 +52,7 @@ LARGEST_DIFFERENCE = 0.002
 _NOT_JUDGED = re.compile(
     r"<(?:\w+:)?(text|image|mask|filter|foreignObject|pattern)\b|marker-(?:start|mid|end)"
 )
+_HAS_PAGE = re.compile(r"<svg\b[^>]*\s(?:viewBox|height)\s*=")
 _PART_OPACITY = re.compile(r"""(opacity\s*[=:]\s*["']?\s*)(?:0?\.0*[1-9]\d*)""")
 
 
@@ -81,7 +82,8 @@ def folder_icons(folder: Path) -> list[tuple[str, str]]:
 
 
 def is_judged(text: str) -> bool:
-    return _NOT_JUDGED.search(text) is None
+    """Whether the drawing has a page and nothing in it that has no outline."""
+    return _NOT_JUDGED.search(text) is None and _HAS_PAGE.search(text) is not None
 
 
 def opaque(text: str) -> str:
