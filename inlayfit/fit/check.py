@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import shapely
 
 from inlayfit.finding import Finding, Severity
@@ -10,6 +12,7 @@ from inlayfit.fit.result import GapMap, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.region import Region
+from inlayfit.geometry.width import Passage
 
 _MEANT_MM = 0.001  # a gap this much smaller than asked for is the arithmetic's, not the fit's
 
@@ -27,10 +30,15 @@ def _at(place: tuple[float, float]) -> str:
     return f"x {_mm(place[0], 2)}, y {_mm(place[1], 2)}"
 
 
-def of_reach(left: tuple[Residue, ...], half: HalfSpec, which: Half) -> list[Finding]:
-    """Findings for what a half's cutter cannot reach: lost pieces, necks, dead ends, and stock in corners."""
+def of_reach(
+    left: tuple[Residue, ...], half: HalfSpec, which: Half, narrow: tuple[Passage, ...] = ()
+) -> list[Finding]:
+    """Findings for what a half's cutter cannot reach: lost pieces, necks, dead ends, and stock in corners.
+
+    `narrow` are the measured passages of what was wanted, to say how narrow and what would pass.
+    """
     findings = [
-        _unreached(residue, half, which) for residue in left if residue.kind is not ResidueKind.CORNER
+        _unreached(residue, half, which, narrow) for residue in left if residue.kind is not ResidueKind.CORNER
     ]
     corners = [residue for residue in left if residue.kind is ResidueKind.CORNER]
     if corners and which is Half.POCKET and half.relief is Relief.ROUNDED:
@@ -38,36 +46,41 @@ def of_reach(left: tuple[Residue, ...], half: HalfSpec, which: Half) -> list[Fin
     return findings
 
 
-def _unreached(residue: Residue, half: HalfSpec, which: Half) -> Finding:
-    cutter = f"The {_mm(2 * half.radius_mm, 2)} mm cutter"
-    where = _at(residue.place)
-    remedy = "Take a smaller cutter, or widen the outline there."
-    if residue.kind is ResidueKind.LOST_PIECE:
-        thing = "a part of the pocket" if which is Half.POCKET else "a hole of the plug"
-        return Finding(
-            "cutter-too-large",
-            Severity.BLOCK,
-            f"{cutter} is larger than {thing} at {where}, which is left out.",
-            remedy,
-            residue.place,
-        )
-    if residue.kind is ResidueKind.NECK:
-        thing = "a passage of the pocket" if which is Half.POCKET else "a slot of the plug"
-        return Finding(
-            "neck",
-            Severity.BLOCK,
-            f"{cutter} cannot pass {thing} at {where}; the fit leaves it out.",
-            remedy,
-            residue.place,
-        )
-    thing = "a narrow end of the pocket" if which is Half.POCKET else "a narrow slot of the plug"
+_UNREACHED = {
+    (ResidueKind.LOST_PIECE, Half.POCKET): "is larger than a part of the pocket",
+    (ResidueKind.LOST_PIECE, Half.PLUG): "is larger than a hole of the plug",
+    (ResidueKind.NECK, Half.POCKET): "cannot pass a passage of the pocket",
+    (ResidueKind.NECK, Half.PLUG): "cannot pass a slot of the plug",
+    (ResidueKind.DEAD_END, Half.POCKET): "cannot enter a narrow end of the pocket",
+    (ResidueKind.DEAD_END, Half.PLUG): "cannot enter a narrow slot of the plug",
+}
+_CODES = {
+    ResidueKind.LOST_PIECE: "cutter-too-large",
+    ResidueKind.NECK: "neck",
+    ResidueKind.DEAD_END: "dead-end",
+}
+
+
+def _unreached(residue: Residue, half: HalfSpec, which: Half, narrow: tuple[Passage, ...]) -> Finding:
+    wide = [passage for passage in narrow if _is_of(passage, residue)]
+    size = f", {_mm(wide[0].width, 2)} mm wide" if wide else ""
+    passes = f"Take a cutter of {_mm(_rounded_down(wide[0].width), 2)} mm or less" if wide else ""
     return Finding(
-        "dead-end",
-        Severity.WARN,
-        f"{cutter} cannot enter {thing} at {where}; {_mm(residue.depth, 2)} mm of it is left out.",
-        remedy,
-        residue.place,
+        _CODES[residue.kind],
+        Severity.WARN if residue.kind is ResidueKind.DEAD_END else Severity.BLOCK,
+        f"The {_mm(2 * half.radius_mm, 2)} mm cutter {_UNREACHED[residue.kind, which]} at "
+        f"{_at(residue.place)}{size}; the fit leaves it out.",
+        f"{passes or 'Take a smaller cutter'}, or widen the outline there.",
+        wide[0].place if wide else residue.place,
     )
+
+
+def _is_of(passage: Passage, residue: Residue) -> bool:
+    return bool(shapely.dwithin(residue.region.shape, shapely.Point(passage.place), passage.width / 2))
+
+
+def _rounded_down(width: float) -> float:
+    return math.floor(width * 100) / 100
 
 
 def _corners_rounded(corners: list[Residue], half: HalfSpec) -> Finding:

@@ -39,6 +39,7 @@ from inlayfit.fit.strength import host_around, thin_places
 from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
+from inlayfit.geometry.width import Passage, passages
 from inlayfit.progress import Progress, unwatched
 
 _MOST_ROUNDS = 4
@@ -189,7 +190,8 @@ def _pocket_reach(drawn: Region, radius: float, tolerance: Tolerance) -> tuple[R
 
 def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
     reached, left = _pocket_reach(drawn, spec.pocket.radius_mm, tolerance)
-    findings = tuple(check.of_reach(left, spec.pocket, Half.POCKET))
+    narrow = _narrow_places(drawn, left, spec.pocket, tolerance)
+    findings = tuple(check.of_reach(left, spec.pocket, Half.POCKET, narrow))
     corners = _together(r for r in left if r.kind is ResidueKind.CORNER)
     if spec.pocket.relief is Relief.ROUNDED:
         region = reached
@@ -198,6 +200,15 @@ def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: 
     progress.raise_if_cancelled()
     form = _Form(thinned(region, tolerance), corners, findings)
     return _closed_for_plug(form, spec, tolerance, progress) if spec.plug.relief is Relief.ROUNDED else form
+
+
+def _narrow_places(
+    drawn: Region, left: tuple[Residue, ...], half: HalfSpec, tolerance: Tolerance
+) -> tuple[Passage, ...]:
+    """The measured passages a cutter cannot enter, if it left any."""
+    if not _is_exact(tolerance) or all(residue.kind is ResidueKind.CORNER for residue in left):
+        return ()
+    return passages(drawn, below=2 * half.radius_mm)
 
 
 def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
