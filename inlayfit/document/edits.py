@@ -11,7 +11,6 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path as FilePath
 
-from inlayfit.document.feel import feel_of, zone_named
 from inlayfit.document.imports import Imported, Outline
 from inlayfit.document.state import (
     Facing,
@@ -23,6 +22,7 @@ from inlayfit.document.state import (
     State,
     Trial,
 )
+from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.units import Unit, format_entry, format_length
@@ -132,14 +132,13 @@ def set_clearance(state: State, clearance_mm: float) -> Edit:
     return Edit(after, "Set clearance to {0} per side", (format_length(clearance_mm, state.unit),))
 
 
-def set_feel(state: State, word: str) -> Edit:
+def set_feel(state: State, feel: Feel) -> Edit:
     """Ask for a feel: the middle of its zone, unless the clearance lies in it already."""
-    zone = zone_named(word)
-
     def moved(spec: FitSpec) -> FitSpec:
-        return spec if feel_of(spec.clearance_mm) is zone else spec.with_clearance(zone.middle_mm)
+        has_it = SEED_ZONES.feel_at(spec.clearance_mm) is feel
+        return spec if has_it else spec.with_clearance(SEED_ZONES.middle_mm(feel))
 
-    return Edit(_each_spec(state, moved), "Ask for a {0} fit", (word,))
+    return Edit(_each_spec(state, moved), "Ask for a {0} fit", (feel.value,))
 
 
 def set_cutter(state: State, half: Half, cutter_mm: float) -> Edit:

@@ -9,9 +9,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from inlayfit.document.edits import Edit, set_clearance, set_cutter, set_half_state, set_relief
-from inlayfit.document.feel import zone_named
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding
+from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import HalfState, Relief
 
@@ -40,17 +40,21 @@ def fix_for(finding: Finding, fitting: Fitting) -> Fix | None:
 
 
 def _relieve(_finding: Finding, fitting: Fitting) -> Fix | None:
-    for half in (Half.PLUG, Half.POCKET):
-        spec = fitting.half(half)
-        if spec.may_move and spec.relief in (Relief.ROUNDED, Relief.BY_HAND):
-            return Fix(
-                f"Relieve the {half.value}", lambda state, h=half: set_relief(state, h, Relief.DOG_BONE)
-            )
+    """Relieve the half that is left for hand work, else one that is rounded."""
+    movable = [half for half in (Half.PLUG, Half.POCKET) if fitting.half(half).may_move]
+    for relief in (Relief.BY_HAND, Relief.ROUNDED):
+        for half in movable:
+            if fitting.half(half).relief is relief:
+                return _relief_fix(half)
     return None
 
 
+def _relief_fix(half: Half) -> Fix:
+    return Fix(f"Relieve the {half.value}", lambda state: set_relief(state, half, Relief.DOG_BONE))
+
+
 def _less_clearance(_finding: Finding, fitting: Fitting) -> Fix | None:
-    snug = zone_named("snug").middle_mm
+    snug = SEED_ZONES.middle_mm(Feel.SNUG)
     if fitting.spec.clearance_mm <= snug:
         return None
     return Fix("Use a snug clearance", lambda state: set_clearance(state, snug))
@@ -67,6 +71,7 @@ def _cut_plug(_finding: Finding, _fitting: Fitting) -> Fix | None:
 
 _MAKERS: dict[str, Callable[[Finding, Fitting], Fix | None]] = {
     "bites": _relieve,
+    "hand-work": _relieve,
     "cutters-conflict": _relieve,
     "clearance-eats-plug": _less_clearance,
     "clearance-eats-piece": _less_clearance,

@@ -13,8 +13,8 @@ from dataclasses import dataclass
 from string import Formatter
 
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, corner_words
-from inlayfit.document.feel import feel_of
 from inlayfit.document.state import Fitting, HalfName, StackNumbers
+from inlayfit.fit.feel import SEED_ZONES
 from inlayfit.fit.spec import HalfSpec
 from inlayfit.units import Unit, format_entry, format_length, format_per_side
 
@@ -63,7 +63,7 @@ def words(fitting: Fitting, unit: Unit) -> Mapping[str, str]:
         "pocket": half_words(fitting.pocket, "a pocket"),
         "pocket_state": STATE_WORDS[spec.pocket.state],
         "pocket_cutter": tool_words(spec.pocket, unit),
-        "feel": feel_of(spec.clearance_mm).word,
+        "feel": SEED_ZONES.feel_at(spec.clearance_mm).value,
         "clearance": clearance,
         "overall": overall_words(spec.clearance_mm, unit),
         "corners": corner_words(pocket=spec.pocket.relief, plug=spec.plug.relief),

@@ -13,6 +13,7 @@ from inlayfit.document.edits import Edit
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Facing, Fitting, HalfName, Source, StackNumbers, State, Trial
 from inlayfit.finding import Finding, Severity
+from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.path import Bezier, Path
@@ -97,7 +98,7 @@ def edits_of() -> st.SearchStrategy[Callable[[State], Edit]]:
     halves = st.sampled_from(Half)
     makers: list[st.SearchStrategy[Callable[[State], Edit]]] = [
         st.builds(lambda c: lambda s: edits.set_clearance(s, c), lengths(-0.05, 0.2)),
-        st.builds(lambda w: lambda s: edits.set_feel(s, w), st.sampled_from(["snug", "slip", "tap-in"])),
+        st.builds(lambda w: lambda s: edits.set_feel(s, w), st.sampled_from(Feel)),
         st.builds(lambda h, d: lambda s: edits.set_cutter(s, h, d), halves, lengths(0.5, 6)),
         st.builds(lambda h, d: lambda s: edits.set_kerf(s, h, d), halves, lengths(0.1, 0.5)),
         st.builds(lambda a: lambda s: edits.set_finishing_allowance(s, a), lengths(0, 0.5)),

@@ -9,6 +9,7 @@ from inlayfit.document import edits
 from inlayfit.document.edits import Edit
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Fitting, State
+from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfState, Relief
 from inlayfit.geometry.path import Path
@@ -77,8 +78,8 @@ def test_using_a_drawing_as_plug_makes_it_the_half_that_exists() -> None:
 
 def test_a_feel_keeps_a_clearance_that_has_it_already() -> None:
     state = edits.set_clearance(_two_circles(), 0.012).state
-    assert edits.set_feel(state, "snug").state is state
-    moved = edits.set_feel(state, "slip").state.fitting("o0").spec
+    assert edits.set_feel(state, Feel.SNUG).state is state
+    moved = edits.set_feel(state, Feel.SLIP).state.fitting("o0").spec
     assert moved == FitSpec(0.1)
 
 
@@ -98,7 +99,7 @@ def test_outlines_added_twice_get_ids_of_their_own() -> None:
         findings = ()
         unit = Unit.MM
 
-    after = edits.add_outlines(state, Imported, template=Fitting("")).state  # type: ignore[arg-type]
+    after = edits.add_outlines(state, Imported, template=Fitting("")).state
     assert [o.id for o in after.outlines] == ["o0", "o1", "o0-2", "o1-2"]
     assert after.chosen == ("o0-2", "o1-2")
 

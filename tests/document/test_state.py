@@ -5,7 +5,6 @@ from dataclasses import replace
 import pytest
 from hypothesis import given
 
-from inlayfit.document.feel import SEED_ZONES, feel_of, zone_named
 from inlayfit.document.sentence import PATTERN, PLACES, parts, sentence
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.result import Half
@@ -33,17 +32,6 @@ def test_the_drawing_shows_the_plug_only_if_the_plug_alone_is_made() -> None:
     assert Fitting("a", FitSpec(0.1, free, free)).drawn is Half.POCKET
     assert Fitting("a", FitSpec(0.1, made, free)).drawn is Half.POCKET
     assert Fitting("a", FitSpec(0.1, made, made)).drawn is Half.POCKET
-
-
-def test_feel_zones_cover_every_clearance_once() -> None:
-    assert SEED_ZONES[0].low_mm == float("-inf")
-    assert SEED_ZONES[-1].high_mm == float("inf")
-    for tighter, looser in zip(SEED_ZONES, SEED_ZONES[1:], strict=False):
-        assert tighter.high_mm == looser.low_mm
-        assert feel_of(looser.low_mm) is looser
-    for zone in SEED_ZONES:
-        assert feel_of(zone.middle_mm) is zone
-        assert zone_named(zone.word) is zone
 
 
 @given(documents(least=1))

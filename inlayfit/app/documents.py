@@ -1,0 +1,384 @@
+"""What happens to documents: opened, added to, saved, exported, recovered, remembered.
+
+The window asks; the answers come back as signals of the session and as passing messages. Questions go
+through `inlayfit.app.prompts` only.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QWidget
+
+from inlayfit.app import prompts
+from inlayfit.app.opening import (
+    Opener,
+    ReadDrawing,
+    ReadProject,
+    in_unit,
+    settings_used,
+    source_of,
+    template_fitting,
+)
+from inlayfit.app.prompts import Rescue, Unsaved
+from inlayfit.app.recent import (
+    RecentWork,
+    read_recent,
+    recent_file,
+    with_work,
+    write_recent,
+)
+from inlayfit.app.session import Session
+from inlayfit.app.solving import Solution
+from inlayfit.app.tasks import LatestTask
+from inlayfit.app.words import counted
+from inlayfit.document import edits
+from inlayfit.document.exports import ExportOptions, ExportReport, Line, write_fit
+from inlayfit.document.journal import Recovery
+from inlayfit.document.project_file import SUFFIX, save_project
+from inlayfit.document.sample import sample_state
+from inlayfit.document.state import Facing, SettingsUsed, State
+from inlayfit.document.verdict import checks, verdict
+from inlayfit.errors import InlayfitError
+from inlayfit.fit.result import Half
+from inlayfit.progress import Progress
+from inlayfit.units import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class _Wish:
+    """What a file that is being read is for."""
+
+    adds: bool = False
+    rereads: bool = False
+
+
+class Documents(QObject):
+    """Opens, saves and exports for a window.
+
+    Signals:
+        said(text): something that went well, for the status line.
+        complained(text): something that did not; one sentence that says what to do.
+        progressed(fraction, note): long work; busy_changed(busy) brackets it.
+        recent_changed(works): the list of recent work is another.
+    """
+
+    said = Signal(str)
+    complained = Signal(str)
+    progressed = Signal(float, str)
+    busy_changed = Signal(bool)
+    recent_changed = Signal(object)
+
+    def __init__(self, session: Session, parent: QWidget, *, recent: Path | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._window = parent
+        self._recent_file = recent or recent_file()
+        self.recent: tuple[RecentWork, ...] = read_recent(self._recent_file)
+        self._wish = _Wish()
+        self._queue: list[Path] = []
+        self.opener = Opener(self)
+        self.opener.drawing_read.connect(self._on_opener_drawing_read)
+        self.opener.project_read.connect(self._on_opener_project_read)
+        self.opener.failed.connect(self._on_opener_failed)
+        self.opener.progressed.connect(self.progressed)
+        self.opener.busy_changed.connect(self.busy_changed)
+        self._writer = LatestTask(self)
+        self._writer.finished.connect(self._on_writer_finished)
+        self._writer.failed.connect(self._on_writer_failed)
+        self._writer.progressed.connect(lambda _n, part, note: self.progressed.emit(part, note))
+        self._writer.busy_changed.connect(self.busy_changed)
+        self._export_wish: Path | None = None
+        session.solved.connect(self._on_session_solved)
+
+    # --- opening
+
+    def open_with_prompt(self, *, adds: bool = False) -> None:
+        """Ask for files and open them."""
+        files = prompts.open_files(self._window, self._start_folder())
+        if files:
+            self.open_files(files, adds=adds)
+
+    def open_files(self, files: Sequence[Path], *, used_as: Half = Half.POCKET, adds: bool = False) -> None:
+        """Open the first file in the place of what is open, or add to it; add the outlines of the others."""
+        if not files or (not adds and not self._may_leave()):
+            return
+        self._queue = list(files[1:])
+        self._wish = _Wish(adds=adds and not self._session.state.is_empty)
+        self.opener.open(files[0], used_as=used_as, how=self._how())
+
+    def paste(self) -> None:
+        """Read the clipboard: files, or SVG or DXF text."""
+        data = QGuiApplication.clipboard().mimeData()
+        files = [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
+        if files:
+            self.open_files(files, adds=True)
+        elif data.hasText() or data.hasFormat("image/svg+xml"):
+            text = data.text() or bytes(data.data("image/svg+xml").data()).decode("utf-8", "replace")
+            self.read_text(text)
+        else:
+            self.complained.emit(
+                self.tr("The clipboard holds no outline; copy an SVG or DXF, or a file of that kind.")
+            )
+
+    def read_text(self, text: str, *, used_as: Half = Half.POCKET) -> None:
+        """Read pasted or dropped text."""
+        self._wish = _Wish(adds=not self._session.state.is_empty)
+        self._queue = []
+        self.opener.paste(text, used_as=used_as, how=self._how())
+
+    def read_again(self, unit: Unit) -> None:
+        """Read the drawing anew with another unit."""
+        source = Path(self._session.state.source.path)
+        if not self._session.state.source.path or not source.exists():
+            self.complained.emit(
+                self.tr("The drawing is not there any more; open it again to read it in another unit.")
+            )
+            return
+        self._wish = _Wish(rereads=True)
+        self._queue = []
+        self.opener.open(source, how=self._session.state.settings, unit=unit)
+
+    def open_sample(self) -> None:
+        """Open the sample, finished but for one check."""
+        if not self._may_leave():
+            return
+        try:
+            state = sample_state(in_unit(State(), self._session.settings))
+        except InlayfitError as error:
+            self.complained.emit(str(error))
+            return
+        self._session.start(state, title=self.tr("Sample"))
+
+    def _how(self) -> SettingsUsed:
+        return settings_used(self._session.settings)
+
+    def _start_folder(self) -> Path:
+        for work in self.recent:
+            if work.path.parent.is_dir():
+                return work.path.parent
+        return Path.home()
+
+    def _may_leave(self) -> bool:
+        """Whether the open work may go: it is saved, or the person lets it go."""
+        if not self._session.is_modified:
+            return True
+        answer = prompts.unsaved_work(self._window, self._session.title or self.tr("this work"))
+        if answer is Unsaved.SAVE:
+            return self.save()
+        return answer is Unsaved.DROP
+
+    def may_close(self) -> bool:
+        """Whether the window may close."""
+        return self._may_leave()
+
+    @Slot(object)
+    def _on_opener_drawing_read(self, read: ReadDrawing) -> None:
+        session, wish = self._session, self._wish
+        template = template_fitting(session.settings, read.used_as)
+        if wish.rereads:
+            session.do(lambda s: edits.replace_outlines(s, read.imported, template=template))
+        elif wish.adds:
+            session.do(lambda s: edits.add_outlines(s, read.imported, template=template))
+        else:
+            start = in_unit(State(settings=self._how()), session.settings)
+            opened = edits.open_drawing(start, read.imported, source=read.source, template=template)
+            name = Path(read.source.path).stem or self.tr("Pasted outlines")
+            session.start(opened.state, title=name)
+        count = len(read.imported.outlines)
+        name = Path(read.source.path).name or self.tr("the clipboard")
+        what = counted(count, self.tr("1 outline"), self.tr("{0} outlines"))
+        self.said.emit(self.tr("Read {0} from {1}").format(what, name))
+        self._open_rest()
+
+    @Slot(object)
+    def _on_opener_project_read(self, read: ReadProject) -> None:
+        if self._wish.adds:
+            self.complained.emit(self.tr("A project cannot be added to other work; open it by itself."))
+            return
+        self._session.start(read.state, project=read.path)
+        self._check_source(read.state)
+        self.said.emit(self.tr("Opened {0}").format(read.path.name))
+        self._open_rest()
+
+    def _check_source(self, state: State) -> None:
+        """Say if the drawing behind a project is another now; the project's outlines hold."""
+        source = Path(state.source.path)
+        if not state.source.path or not source.is_file():
+            return
+        if source_of(source) != state.source:
+            words = self.tr("{0} was changed since; this work keeps the outlines as they were.")
+            self.complained.emit(words.format(source.name))
+
+    @Slot(str)
+    def _on_opener_failed(self, text: str) -> None:
+        self.complained.emit(text)
+        self._open_rest()
+
+    def _open_rest(self) -> None:
+        if self._queue:
+            first = self._queue.pop(0)
+            self._wish = _Wish(adds=not self._session.state.is_empty)
+            self.opener.open(first, how=self._how())
+
+    # --- saving
+
+    def save(self) -> bool:
+        """Save to the project file, or ask where; False if nothing was saved."""
+        if self._session.project is None:
+            return self.save_as()
+        return self._save_to(self._session.project)
+
+    def save_as(self) -> bool:
+        """Ask where, and save there."""
+        start = self._start_folder() / f"{self._session.title or 'fit'}{SUFFIX}"
+        path = prompts.save_project_as(self._window, start)
+        return path is not None and self._save_to(path)
+
+    def _save_to(self, path: Path) -> bool:
+        try:
+            save_project(self._session.state, path)
+        except InlayfitError as error:
+            self.complained.emit(str(error))
+            return False
+        self._session.mark_saved(path)
+        self._remember(self._session.solution)
+        self.said.emit(self.tr("Saved {0}").format(path.name))
+        return True
+
+    # --- exporting
+
+    def export_with_prompt(self) -> None:
+        """Ask for a folder and write the outlines into it, once they are exact."""
+        if self._session.state.lead is None:
+            self.complained.emit(self.tr("Nothing is chosen; choose an outline to write."))
+            return
+        folder = prompts.export_folder(self._window, self._start_folder())
+        if folder is not None:
+            self.export_to(folder)
+
+    def export_to(self, folder: Path) -> None:
+        """Write the outlines of all chosen fittings; waits for the exact answer."""
+        if self._session.is_stale:
+            self._export_wish = folder
+            return
+        solution, state = self._session.solution, self._session.state
+        results = [(i, r) for i in state.chosen if (r := solution.result(i)) is not None]
+        if not results:
+            self.complained.emit(self.tr("There is nothing to cut yet; mend what the checks say first."))
+            return
+        source = Path(state.source.path) if state.source.path else None
+        options = export_options(state)
+
+        def work(progress: Progress) -> ExportReport:
+            return write_fit(results, folder, options, source=source, progress=progress)
+
+        self._writer.submit(work)
+
+    @Slot(object)
+    def _on_session_solved(self, solution: Solution) -> None:
+        if solution.is_preview:
+            return
+        if self._export_wish is not None:
+            folder, self._export_wish = self._export_wish, None
+            self.export_to(folder)
+        self._remember(solution)
+
+    @Slot(int, object)
+    def _on_writer_finished(self, _number: int, written: ExportReport) -> None:
+        folder = written.files[0].path.parent.name if written.files else ""
+        what = counted(len(written.files), self.tr("1 file"), self.tr("{0} files"))
+        self.said.emit(self.tr("Wrote {0} into {1}").format(what, folder))
+
+    @Slot(int, object)
+    def _on_writer_failed(self, _number: int, error: Exception) -> None:
+        if isinstance(error, InlayfitError):
+            self.complained.emit(str(error))
+        else:
+            self.complained.emit(
+                self.tr("Writing failed ({0}); nothing was changed.").format(type(error).__name__)
+            )
+
+    # --- recent work and recovery
+
+    def _remember(self, solution: Solution) -> None:
+        """Put the open work at the head of the recent list, once it is solved."""
+        state = self._session.state
+        path = self._session.project or (Path(state.source.path) if state.source.path else None)
+        if path is None or state.is_empty or solution.state is not state:
+            return
+        results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
+        problems = {i: a.problem for i, a in solution.solved.items()}
+        said = verdict(state, results, checks(state, results, problems))
+        self.recent = with_work(self.recent, path.resolve(), state, said.headline)
+        write_recent(self.recent, self._recent_file)
+        self.recent_changed.emit(self.recent)
+
+    def forget_recent(self) -> None:
+        """Empty the list of recent work."""
+        self.recent = ()
+        write_recent((), self._recent_file)
+        self.recent_changed.emit(())
+
+    def locate(self, missing: Path) -> None:
+        """Ask where a missing file went, and open it."""
+        files = prompts.open_files(self._window, self._start_folder())
+        if files:
+            self.recent = tuple(work for work in self.recent if work.path != missing)
+            self.open_files(files[:1])
+
+    def offer_recovery(self, found: Sequence[Recovery]) -> list[tuple[State, Recovery]]:
+        """Ask about each recovery copy; answers the documents that windows of their own shall show."""
+        others: list[tuple[State, Recovery]] = []
+        for recovery in found:
+            when = time.strftime("%H:%M, %d %B", time.localtime(recovery.written_at))
+            answer = prompts.recovery(self._window, recovery.title or self.tr("untitled work"), when)
+            if answer is Rescue.DISCARD:
+                recovery.discard()
+                continue
+            if answer is Rescue.LATER:
+                continue
+            try:
+                state = recovery.state()
+            except InlayfitError as error:
+                self.complained.emit(str(error))
+                continue
+            if answer is Rescue.SHOW_BOTH:
+                others.append((state, recovery))
+            else:
+                self.recover(state, recovery)
+        return others
+
+    def recover(self, state: State, recovery: Recovery) -> None:
+        """Open a recovered document as unsaved work of its project."""
+        title = recovery.title or self.tr("Recovered work")
+        self._session.start(state, project=recovery.project, title=title, modified=True)
+        recovery.discard()
+        self.said.emit(self.tr("Recovered {0}; it is not saved yet").format(title))
+
+    def cancel(self) -> None:
+        """Stop long work."""
+        self._queue = []
+        self.opener.cancel()
+        self._writer.cancel()
+
+    def close(self) -> None:
+        """Stop for good."""
+        self.opener.close()
+        self._writer.close()
+
+
+def export_options(state: State) -> ExportOptions:
+    """How the chosen fittings are written: mirrored if they lie face down, shifted for a beam's kerf."""
+    fittings = state.chosen_fittings
+    face_down = bool(fittings) and all(fitting.facing is Facing.DOWN for fitting in fittings)
+    has_kerf = any(f.half(half).kerf_mm > 0 for f in fittings for half in Half)
+    return ExportOptions(
+        line=Line.KERF if has_kerf else Line.EDGE,
+        mirrored=frozenset({Half.PLUG}) if face_down else frozenset(),
+    )

@@ -1,0 +1,23 @@
+"""One row of a form: a label, its control, and why one would change it, wired for screen readers at once."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
+
+
+def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
+    """Add a labelled control; its name, description and tooltip come from the words."""
+    plain = label.replace("&", "")
+    control.setAccessibleName(plain)
+    control.setAccessibleDescription(why)
+    control.setToolTip(f"<b>{plain}</b><br>{why}")
+    words = QLabel(label)
+    words.setBuddy(control)
+    note = QLabel(why)
+    note.setProperty("muted", True)
+    note.setWordWrap(True)
+    column = QVBoxLayout()
+    column.setSpacing(2)
+    column.addWidget(control)
+    column.addWidget(note)
+    form.addRow(words, column)

@@ -1,0 +1,123 @@
+"""Help inside the window: the guide, the list of keys, and what this program is."""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
+
+from inlayfit import __version__
+from inlayfit.app.actions import CANVAS_KEYS, RULER_KEYS, TABLE, Command, key_sequences, translated
+
+_GUIDE = (
+    (
+        "From a drawing to a plug that fits",
+        (
+            "Open the outline of a pocket, or drop it on the window. The sentence at the top says the whole "
+            "job; change any box in it.",
+            "The verdict below it says whether the plug goes in, and offers the one thing to do if not.",
+            "Drag the handle of the fit ruler, or type a clearance. It is always the gap at one wall, “per "
+            "side”; overall is twice that.",
+            "Walk the tightest places with N on the map. The loupe shows each at true scale.",
+            "Choose “Save outlines to cut”. Both halves are written as DXF and SVG, read back and compared.",
+        ),
+    ),
+    (
+        "The words",
+        (
+            "Pocket and plug: the recess, and what fills it. The host is the part with the pocket.",
+            "Clearance per side: the gap at one wall. Negative is interference: the plug is larger.",
+            "To cut, already cut, finished: only a half that is to cut may change.",
+            "As cut: what a round cutter really leaves, not what was drawn.",
+            "Corner relief: what is done where a round cutter cannot go.",
+            "Finishing allowance: stock that roughing leaves on the wall for the finishing pass.",
+            "Proud, flush, below: where the plug ends against the host's face.",
+        ),
+    ),
+    (
+        "How it is worked out",
+        (
+            "A cutter of radius R reaches all that its disk can sweep inside the pocket: corners come out "
+            "round.",
+            "The plug is the pocket shrunk by the clearance. Its own cutter runs outside it and fills its "
+            "notches; where that would bite, the notch is relieved, or both halves are rounded to match.",
+            "The gap is measured along both walls, both ways. Whether the plug goes in rests on the smallest "
+            "gap, never on the mean.",
+        ),
+    ),
+    (
+        "Cautions",
+        (
+            "Measure the cutter: an error in its diameter costs its full amount per side.",
+            "Cut a trial before the good piece. The feel words are a place to start, not a promise.",
+            "Press fits store force: load straight, wear eye protection, keep hands clear.",
+            "The program does not know your machine, your material or your clamps. You do.",
+        ),
+    ),
+)
+
+
+class TextPage(QDialog):
+    """A page to read."""
+
+    def __init__(self, title: str, html: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.text = QTextBrowser()
+        self.text.setAccessibleName(title)
+        self.text.setHtml(html)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(self.text, 1)
+        column.addWidget(buttons)
+        self.resize(640, 640)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("help", text)
+
+
+def guide_html() -> str:
+    """The guide."""
+    sections = []
+    for number, (title, lines) in enumerate(_GUIDE):
+        kind = "ol" if number == 0 else "ul"
+        items = "".join(f"<li style='margin-bottom:6px'>{escape(_tr(line))}</li>" for line in lines)
+        sections.append(f"<h3>{escape(_tr(title))}</h3><{kind}>{items}</{kind}>")
+    return "".join(sections)
+
+
+def shortcuts_html() -> str:
+    """Every key that does something, from the tables that make it do so."""
+    rows = [
+        (_keys(command), translated(command.text).replace("&", "").rstrip("…"))
+        for command in TABLE
+        if command.keys and _keys(command)
+    ]
+    parts = [_table(_tr("Everywhere"), rows)]
+    parts.append(_table(_tr("On the gap map"), [(k, _tr(what)) for k, what in CANVAS_KEYS]))
+    parts.append(_table(_tr("On the fit ruler"), [(k, _tr(what)) for k, what in RULER_KEYS]))
+    return "".join(parts)
+
+
+def _keys(command: Command) -> str:
+    sequences = key_sequences(command)
+    return ", ".join(s.toString(QKeySequence.SequenceFormat.NativeText) for s in sequences)
+
+
+def _table(title: str, rows: list[tuple[str, str]]) -> str:
+    cells = "".join(
+        f"<tr><td style='padding:3px 24px 3px 0'><b>{escape(keys)}</b></td><td>{escape(what)}</td></tr>"
+        for keys, what in rows
+    )
+    return f"<h3>{escape(title)}</h3><table>{cells}</table>"
+
+
+def about_html() -> str:
+    """Version and licence."""
+    words = _tr("Plugs that fit their pockets. MIT licence; all calculation happens on this computer.")
+    return f"<h2>Inlayfit {escape(__version__)}</h2><p>{escape(words)}</p>"

@@ -1,0 +1,70 @@
+"""The style sheet of the window's own parts, made from the theme's tokens."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+
+from inlayfit.app import theme
+
+_SHEET = """
+QMainWindow, #empty, #strip {{ background: {window}; }}
+QMenuBar {{ background: {window}; padding: 0 12px; }}
+#sentence, #verdict, #ruler, #side, #legend, #plain {{ background: {panel}; }}
+#sentence {{ border-top: 1px solid {hairline}; }}
+#verdict {{ border-top: 1px solid {hairline}; border-bottom: 1px solid {hairline}; }}
+#ruler, #legend {{ border-top: 1px solid {hairline}; }}
+#side {{ border-left: 1px solid {hairline}; }}
+#strip {{ border-top: 1px solid {hairline}; }}
+#rule {{ background: {hairline}; border: none; }}
+QToolButton#over {{ background: {panel}; color: {text}; border: 1px solid {edge};
+  border-radius: {radius}px; padding: 3px 9px; min-height: 18px; }}
+QToolButton#over:hover {{ background: {hover}; }}
+QToolButton#over:checked {{ background: {accent_soft}; border-color: {focus}; }}
+QToolButton#over:focus {{ border: 2px solid {focus}; padding: 2px 8px; }}
+#row {{ border-bottom: 1px solid {hairline}; }}
+#card {{ background: {canvas}; border: 1px solid {hairline}; border-radius: 6px; }}
+#dropfield {{ background: {canvas}; border: 2px dashed {edge}; border-radius: 8px; }}
+#popup {{ background: {panel}; border: 1px solid {edge}; border-radius: 6px; }}
+#notice {{ background: {panel}; border: 1px solid {blocks}; border-radius: 6px; }}
+QLabel {{ background: transparent; }}
+QLabel[muted="true"], QLabel#glue {{ color: {muted}; }}
+QLabel:disabled {{ color: {muted}; }}
+QScrollArea {{ background: transparent; border: none; }}
+QScrollArea > QWidget > QWidget {{ background: transparent; }}
+QListWidget {{ background: {field}; border: 1px solid {edge}; border-radius: {radius}px; padding: 4px;
+  outline: none; }}
+QListWidget:focus {{ border: 2px solid {focus}; padding: 3px; }}
+QListWidget::item {{ padding: 5px 8px; border-radius: 4px; color: {text}; }}
+QListWidget::item:hover {{ background: {hover}; }}
+QListWidget::item:selected {{ background: {accent_soft}; color: {text}; }}
+QToolButton#quiet {{ background: transparent; color: {text}; border: 1px solid transparent;
+  border-radius: {radius}px; padding: 4px 6px; min-height: 16px; }}
+QToolButton#quiet:hover {{ background: {hover}; }}
+QToolButton#quiet:focus {{ border: 2px solid {focus}; padding: 3px 5px; }}
+QToolButton#quiet::menu-indicator {{ image: none; width: 0; }}
+QToolButton#tab, QToolButton#view {{ background: {field}; color: {text}; border: 1px solid {edge};
+  padding: 4px 12px; min-height: 18px; margin: 0; }}
+QToolButton#tab[first="true"], QToolButton#view[first="true"] {{
+  border-top-left-radius: {radius}px; border-bottom-left-radius: {radius}px; }}
+QToolButton#tab[last="true"], QToolButton#view[last="true"] {{
+  border-top-right-radius: {radius}px; border-bottom-right-radius: {radius}px; }}
+QToolButton#tab:hover, QToolButton#view:hover {{ background: {hover}; }}
+QToolButton#tab:checked, QToolButton#view:checked {{ background: {accent}; color: {on_accent};
+  border-color: {accent}; font-weight: 600; }}
+QToolButton#tab:focus, QToolButton#view:focus {{ border: 2px solid {focus}; padding: 3px 11px; }}
+QToolButton#tab:checked:focus, QToolButton#view:checked:focus {{ border: 2px solid {text}; }}
+QToolButton#arrow {{ background: {field}; color: {text}; border: 1px solid {edge};
+  border-radius: {radius}px; min-width: 26px; min-height: 26px; }}
+QToolButton#arrow:hover {{ background: {hover}; }}
+QToolButton#arrow:focus {{ border: 2px solid {focus}; }}
+QToolButton#arrow:disabled {{ color: {muted}; border-color: {hairline}; }}
+QProgressBar {{ background: {field}; border: 1px solid {edge}; border-radius: 4px; max-height: 10px; }}
+QProgressBar::chunk {{ background: {accent}; border-radius: 3px; }}
+QSplitter::handle {{ background: {hairline}; }}
+"""
+
+
+def window_sheet(of: theme.Theme) -> str:
+    """The style sheet for a theme."""
+    look = theme.tokens(of)
+    return _SHEET.format(radius=theme.RADIUS_PX, **{f.name: getattr(look, f.name) for f in fields(look)})

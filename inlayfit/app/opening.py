@@ -1,0 +1,180 @@
+"""Opening: reads drawings, projects and pasted text away from the window's thread, by content.
+
+What a file is, its first bytes say, never its name. Reading never changes the file.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal, Slot
+
+from inlayfit.app.tasks import LatestTask
+from inlayfit.document.imports import Imported, import_drawing, import_text
+from inlayfit.document.project_file import load_project, looks_like_project
+from inlayfit.document.settings import Settings
+from inlayfit.document.state import Fitting, SettingsUsed, Source, State
+from inlayfit.errors import InlayfitError, NotADrawingError
+from inlayfit.fit.result import Half
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.progress import Progress
+from inlayfit.units import Unit
+
+_FIRST_BYTES = 4096
+
+
+@dataclass(frozen=True, slots=True)
+class ReadDrawing:
+    """A drawing that was read.
+
+    Attributes:
+        imported: what is in it.
+        source: where it came from.
+        used_as: which half it shows.
+    """
+
+    imported: Imported
+    source: Source
+    used_as: Half
+
+
+@dataclass(frozen=True, slots=True)
+class ReadProject:
+    """A project that was read."""
+
+    state: State
+    path: Path
+
+
+def is_project(path: Path) -> bool:
+    """Whether the first bytes of a file say that it is a project."""
+    try:
+        with path.open("rb") as file:
+            return looks_like_project(file.read(_FIRST_BYTES))
+    except OSError:
+        return False
+
+
+def template_fitting(settings: Settings, used_as: Half) -> Fitting:
+    """The fit that a new outline starts with."""
+    allowance = settings.number("finishing_allowance_mm")
+    plug_state = HalfState.ALREADY_CUT if used_as is Half.PLUG else HalfState.TO_CUT
+    spec = FitSpec(
+        settings.number("clearance_mm"),
+        pocket=HalfSpec(settings.number("pocket_cutter_mm"), finishing_allowance_mm=allowance),
+        plug=HalfSpec(settings.number("plug_cutter_mm"), state=plug_state, finishing_allowance_mm=allowance),
+    )
+    return Fitting("", spec)
+
+
+def source_of(path: Path) -> Source:
+    """The fingerprint of a file; NotADrawingError if it cannot be read."""
+    try:
+        data = path.read_bytes()
+    except OSError as error:
+        reason = (error.strerror or "it cannot be read").lower()
+        message = f"{path.name} was not opened: {reason}; choose another file."
+        raise NotADrawingError(message, path=path) from error
+    return Source(str(path), hashlib.sha256(data).hexdigest(), len(data))
+
+
+class Opener(QObject):
+    """Reads what a person opens.
+
+    Signals:
+        drawing_read(ReadDrawing): a drawing came in.
+        project_read(ReadProject): a project came in.
+        failed(text): nothing could be shown of it; one sentence.
+        progressed(fraction, note), busy_changed(busy): as long as it reads.
+    """
+
+    drawing_read = Signal(object)
+    project_read = Signal(object)
+    failed = Signal(str)
+    progressed = Signal(float, str)
+    busy_changed = Signal(bool)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._task = LatestTask(self)
+        self._task.finished.connect(self._on_task_finished)
+        self._task.failed.connect(self._on_task_failed)
+        self._task.progressed.connect(lambda _number, part, note: self.progressed.emit(part, note))
+        self._task.busy_changed.connect(self.busy_changed)
+
+    def open(
+        self,
+        path: Path,
+        *,
+        used_as: Half = Half.POCKET,
+        how: SettingsUsed,
+        unit: Unit | None = None,
+    ) -> None:
+        """Read a file, whichever kind it is."""
+
+        def work(progress: Progress) -> ReadDrawing | ReadProject:
+            if is_project(path):
+                return ReadProject(load_project(path), path)
+            source = source_of(path)
+            progress.report(0.05, path.name)
+            imported = import_drawing(
+                path,
+                unit=unit,
+                gap_mm=how.gap_mm,
+                strokes_as_areas=how.strokes_as_areas,
+                progress=progress,
+            )
+            return ReadDrawing(imported, source, used_as)
+
+        self._submit(work)
+
+    def paste(self, text: str, *, used_as: Half = Half.POCKET, how: SettingsUsed) -> None:
+        """Read pasted text."""
+
+        def work(progress: Progress) -> ReadDrawing:
+            imported = import_text(
+                text, gap_mm=how.gap_mm, strokes_as_areas=how.strokes_as_areas, progress=progress
+            )
+            return ReadDrawing(imported, Source(), used_as)
+
+        self._submit(work)
+
+    def cancel(self) -> None:
+        """Stop reading; nothing changes."""
+        self._task.cancel()
+
+    def close(self) -> None:
+        """Stop for good."""
+        self._task.close()
+
+    def _submit(self, work: Callable[[Progress], ReadDrawing | ReadProject]) -> None:
+        self._task.submit(work)
+
+    @Slot(int, object)
+    def _on_task_finished(self, _number: int, answer: ReadDrawing | ReadProject) -> None:
+        if isinstance(answer, ReadProject):
+            self.project_read.emit(answer)
+        else:
+            self.drawing_read.emit(answer)
+
+    @Slot(int, object)
+    def _on_task_failed(self, _number: int, error: Exception) -> None:
+        if isinstance(error, InlayfitError):
+            self.failed.emit(str(error))
+        else:
+            self.failed.emit(
+                f"The file could not be read ({type(error).__name__}); please report it with the file."
+            )
+
+
+def settings_used(settings: Settings) -> SettingsUsed:
+    """How drawings are read by these settings."""
+    return SettingsUsed(settings.number("join_gap_mm"), settings.switch("strokes_as_areas"))
+
+
+def in_unit(state: State, settings: Settings) -> State:
+    """A new document in the unit the settings ask for."""
+    return replace(state, unit=Unit[settings.text("unit")])

@@ -1,0 +1,315 @@
+"""What stands there before anything is open: a sentence, two halves to drop on, two buttons, recent work."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from inlayfit.app import theme
+from inlayfit.app.recent import RecentWork
+from inlayfit.fit.result import Half
+
+
+def leaf_path(width: float) -> QPainterPath:
+    """A leaf with a stalk, about the origin, drawn for this page; y points down."""
+    path = QPainterPath()
+    edge: list[QPointF] = []
+    for side in (-1, 1):
+        steps = range(49) if side < 0 else range(48, -1, -1)
+        for step in steps:
+            t = step / 48
+            belly = 0.30 * math.sin(math.pi * t**0.8) ** 0.85
+            lobes = 0.018 * abs(math.sin(6.5 * math.pi * t)) * (0.15 < t < 0.97)
+            edge.append(QPointF((t - 0.42) * width * 0.86, side * (belly + lobes) * width * 0.62))
+    path.moveTo(edge[0])
+    for point in edge[1:]:
+        path.lineTo(point)
+    path.closeSubpath()
+    stalk = QPainterPath()
+    stalk.addRoundedRect(QRectF(-0.5 * width, -0.018 * width, 0.18 * width, 0.036 * width), 4, 4)
+    path = path.united(stalk)
+    for row in (-1, 1):
+        for k in range(4):
+            hole = QPainterPath()
+            x = (-0.19 + 0.145 * k) * width
+            size = width * (0.042 - 0.004 * abs(k - 1))
+            hole.addEllipse(QPointF(x, row * width * 0.075), size, size * 0.72)
+            path = path.subtracted(hole)
+    return path.simplified()
+
+
+class DropHalves(QFrame):
+    """The dashed field: its left half takes a pocket, its right half a plug.
+
+    While something hovers, the half below the pointer says what will happen.
+    """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._hovered: Half | None = None
+        self.setMinimumHeight(200)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName(self.tr("Drop an outline: left half as pocket, right half as plug"))
+
+    def hover(self, half: Half | None) -> None:
+        """Mark the half below the pointer."""
+        if half is not self._hovered:
+            self._hovered = half
+            self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(820, 340)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        look = theme.tokens_of(self)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        middle = self.width() / 2
+        self._paint_half(painter, look, QRectF(0, 0, middle, self.height()), Half.POCKET)
+        self._paint_half(painter, look, QRectF(middle, 0, middle, self.height()), Half.PLUG)
+        painter.setPen(QPen(theme.colour(look.hairline), 1))
+        painter.drawLine(QPointF(middle, 24), QPointF(middle, self.height() - 24))
+
+    def _paint_half(self, painter: QPainter, look: theme.Tokens, area: QRectF, half: Half) -> None:
+        is_pocket = half is Half.POCKET
+        inner = area.adjusted(24, 48, -24, -16)
+        if self._hovered is half:
+            painter.setPen(QPen(theme.colour(look.focus), 2))
+            painter.setBrush(theme.colour(look.accent_soft))
+            painter.drawRoundedRect(area.adjusted(8, 8, -8, -8), 6, 6)
+        elif is_pocket:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(theme.colour(look.host_tint))
+            painter.drawRoundedRect(inner, 4, 4)
+        painter.setPen(theme.colour(look.text if self._hovered is half else look.muted))
+        painter.setFont(theme.font(theme.BASE))
+        words = (
+            self.tr("drop on this half: use as pocket")
+            if is_pocket
+            else self.tr("drop on this half: use as plug")
+        )
+        painter.drawText(area.adjusted(0, 18, 0, 0), int(Qt.AlignmentFlag.AlignHCenter), words)
+        width = min(inner.width() * 0.86, inner.height() * 2.0)
+        painter.save()
+        painter.translate(inner.center() + QPointF(width * 0.04, 0))
+        painter.setPen(QPen(theme.colour(look.host_line if is_pocket else look.text), 1.4))
+        painter.setBrush(theme.colour(look.canvas) if is_pocket else Qt.BrushStyle.NoBrush)
+        painter.drawPath(leaf_path(width))
+        painter.restore()
+
+
+class RecentRow(QPushButton):
+    """One piece of recent work, with its picture."""
+
+    def __init__(self, work: RecentWork, when: str) -> None:
+        super().__init__()
+        self.work = work
+        self.is_there = work.path.exists()
+        self.setObjectName("recent")
+        self.setFixedHeight(72)
+        self._when = when if self.is_there else self.tr("moved or on another disk, press to look for it")
+        self.setAccessibleName(f"{work.path.stem}. {work.summary}. {self._when}")
+        self.setToolTip(str(work.path))
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        look = theme.tokens_of(self)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self.underMouse() or self.hasFocus():
+            painter.setPen(QPen(theme.colour(look.focus), 2) if self.hasFocus() else Qt.PenStyle.NoPen)
+            painter.setBrush(theme.colour(look.hover))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 6, 6)
+        frame = QRectF(10, 8, 74, 56)
+        painter.setPen(QPen(theme.colour(look.hairline), 1))
+        painter.setBrush(theme.colour(look.canvas))
+        painter.drawRoundedRect(frame, 4, 4)
+        self._paint_picture(painter, look, frame.adjusted(6, 6, -6, -6))
+        self._paint_words(painter, look)
+
+    def _paint_picture(self, painter: QPainter, look: theme.Tokens, area: QRectF) -> None:
+        path = QPainterPath()
+        for ring in self.work.rings:
+            points = [QPointF(ring[i], -ring[i + 1]) for i in range(0, len(ring), 2)]
+            path.moveTo(points[0])
+            for point in points[1:]:
+                path.lineTo(point)
+            path.closeSubpath()
+        box = path.boundingRect()
+        if box.width() <= 0 or box.height() <= 0:
+            return
+        scale = min(area.width() / box.width(), area.height() / box.height())
+        painter.save()
+        painter.translate(area.center())
+        painter.scale(scale, scale)
+        painter.translate(-box.center())
+        pen = QPen(theme.colour(look.text if self.is_there else look.muted), 1.2)
+        pen.setCosmetic(True)
+        if not self.is_there:
+            pen.setStyle(Qt.PenStyle.DashLine)
+        painter.setPen(pen)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPath(path)
+        painter.restore()
+
+    def _paint_words(self, painter: QPainter, look: theme.Tokens) -> None:
+        lines = (
+            (self.work.path.stem, theme.TITLE, look.text if self.is_there else look.muted),
+            (self.work.summary, theme.CAPTION, look.muted),
+            (self._when, theme.CAPTION, look.muted),
+        )
+        for number, (words, size, ink) in enumerate(lines):
+            painter.setFont(theme.font(size))
+            painter.setPen(theme.colour(ink))
+            short = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, self.width() - 108)
+            painter.drawText(QRectF(98, 9 + number * 18, self.width() - 104, 18), 0, short)
+
+
+class EmptyPage(QWidget):
+    """The page before anything is open.
+
+    Signals:
+        open_asked(), sample_asked(): a button was pressed.
+    """
+
+    open_asked = Signal()
+    sample_asked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("empty")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        headline = QLabel(self.tr("Drop the outline of a pocket or a plug here."))
+        headline.setFont(theme.font(theme.HEADLINE))
+        headline.setWordWrap(True)
+        below = QLabel(self.tr("You get the other half, where it will be tight, and files to cut."))
+        below.setFont(theme.font(theme.TypeSize(15, theme.BASE.weight)))
+        below.setProperty("muted", True)
+        self.halves = DropHalves()
+        self.open_button = QPushButton(self.tr("&Open outline"))
+        self.open_button.setProperty("step", "next")
+        self.sample_button = QPushButton(self.tr("Try the &sample"))
+        for button in (self.open_button, self.sample_button):
+            button.setMinimumSize(132, 36)
+            button.setFont(theme.font(theme.TypeSize(15, button.font().weight())))
+        self.open_button.clicked.connect(self.open_asked)
+        self.sample_button.clicked.connect(self.sample_asked)
+        note = QLabel(self.tr("DXF or SVG. Paste works too. Your file is never changed."))
+        note.setProperty("muted", True)
+        note.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        field = QFrame()
+        field.setObjectName("dropfield")
+        field.setMaximumWidth(1100)
+        inside = QVBoxLayout(field)
+        inside.setContentsMargins(8, 8, 8, 20)
+        inside.addWidget(self.halves, 1)
+        inside.addLayout(_centred(self.open_button, self.sample_button))
+        inside.addWidget(note)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(64, 32, 64, 32)
+        column.setSpacing(8)
+        column.addWidget(headline)
+        column.addWidget(below)
+        column.addSpacing(8)
+        column.addWidget(field, 1)
+
+
+class RecentPanel(QWidget):
+    """Recent work beside the empty page.
+
+    Signals:
+        work_asked(Path): open it.
+        missing_asked(Path): it is not where it was; look for it.
+        clear_asked(): forget the list.
+    """
+
+    work_asked = Signal(object)
+    missing_asked = Signal(object)
+    clear_asked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(16, 24, 24, 24)
+        self._column.setSpacing(4)
+        self.rows: list[RecentRow] = []
+
+    def show_works(self, works: Sequence[RecentWork], *, when: Sequence[str]) -> None:
+        """Show other entries."""
+        while (item := self._column.takeAt(0)) is not None:
+            old = item.widget()
+            if old is not None:
+                old.deleteLater()
+        title = QLabel(self.tr("Recent work"))
+        title.setFont(theme.font(theme.VERDICT))
+        title.setContentsMargins(8, 0, 0, 4)
+        self._column.addWidget(title)
+        self.rows = [RecentRow(work, words) for work, words in zip(works, when, strict=True)]
+        for row in self.rows:
+            row.clicked.connect(lambda _=False, r=row: self._on_row_clicked(r))
+            self._column.addWidget(row)
+        if self.rows:
+            clear = QPushButton(self.tr("Clear list"))
+            clear.clicked.connect(self.clear_asked)
+            self._column.addWidget(clear, 0, Qt.AlignmentFlag.AlignRight)
+        else:
+            nothing = QLabel(self.tr("What you open will be listed here."))
+            nothing.setWordWrap(True)
+            nothing.setProperty("muted", True)
+            nothing.setContentsMargins(8, 0, 0, 0)
+            self._column.addWidget(nothing)
+        self._column.addSpacing(16)
+        self._column.addWidget(self._about_sample())
+        self._column.addStretch(1)
+
+    def _about_sample(self) -> QFrame:
+        card = QFrame()
+        card.setObjectName("card")
+        column = QVBoxLayout(card)
+        column.setContentsMargins(16, 12, 16, 12)
+        title = QLabel(self.tr("About the sample"))
+        title.setFont(theme.font(theme.TITLE))
+        words = QLabel(
+            self.tr(
+                "A leaf fitted into a disc, with one check left open on purpose. "
+                "Change anything; undo takes it all back."
+            )
+        )
+        words.setWordWrap(True)
+        words.setProperty("muted", True)
+        column.addWidget(title)
+        column.addWidget(words)
+        return card
+
+    def _on_row_clicked(self, row: RecentRow) -> None:
+        (self.work_asked if row.is_there else self.missing_asked).emit(row.work.path)
+
+
+def _centred(*widgets: QWidget) -> QHBoxLayout:
+    row = QHBoxLayout()
+    row.setSpacing(10)
+    row.addStretch(1)
+    for widget in widgets:
+        row.addWidget(widget)
+    row.addStretch(1)
+    return row
+
+
+def folder_of(works: Sequence[RecentWork]) -> Path:
+    """Where an open dialog starts: beside the latest work, else at home."""
+    for work in works:
+        if work.path.parent.is_dir():
+            return work.path.parent
+    return Path.home()

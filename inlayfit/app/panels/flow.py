@@ -1,0 +1,100 @@
+"""A layout that sets its items like words: in lines, and a word that must not start a line stays behind.
+
+Items marked *clinging* (a comma, a full stop) keep to the item before them. Runs from the reading side of
+the layout direction, so a right-to-left language starts at the right.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+
+
+class FlowLayout(QLayout):
+    """Sets widgets in lines as wide as it is."""
+
+    def __init__(self, *, word_gap_px: int = 6, line_height_px: int = 36) -> None:
+        super().__init__()
+        self._items: list[QLayoutItem] = []
+        self._clinging: set[QWidget] = set()
+        self._word_gap = word_gap_px
+        self._line_height = line_height_px
+        self.setContentsMargins(QMargins(0, 0, 0, 0))
+
+    def add(self, widget: QWidget, *, clings: bool = False) -> None:
+        """Add a widget; one that clings never starts a line and follows without a gap."""
+        if clings:
+            self._clinging.add(widget)
+        self.addWidget(widget)
+
+    def addItem(self, item: QLayoutItem) -> None:
+        self._items.append(item)
+
+    def count(self) -> int:
+        return len(self._items)
+
+    def itemAt(self, index: int) -> QLayoutItem | None:
+        return self._items[index] if 0 <= index < len(self._items) else None
+
+    def takeAt(self, index: int) -> QLayoutItem | None:
+        return self._items.pop(index) if 0 <= index < len(self._items) else None
+
+    def expandingDirections(self) -> Qt.Orientation:
+        return Qt.Orientation(0)
+
+    def hasHeightForWidth(self) -> bool:
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        return self._place(QRect(0, 0, width, 0), dry=True)
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSize()
+
+    def minimumSize(self) -> QSize:
+        widest = max((item.sizeHint().width() for item in self._items), default=0)
+        return QSize(widest, self._line_height)
+
+    def setGeometry(self, rect: QRect) -> None:
+        super().setGeometry(rect)
+        self._place(rect, dry=False)
+
+    def _place(self, rect: QRect, *, dry: bool) -> int:
+        """Lay the lines into `rect`; answers the height they take."""
+        x, line = 0, 0
+        for unit in self._units():
+            width = self._unit_width(unit)
+            if x > 0 and x + self._word_gap + width > rect.width():
+                x, line = 0, line + 1
+            elif x > 0:
+                x += self._word_gap
+            for item in unit:
+                if not dry:
+                    self._put(item, rect, x, line)
+                x += item.sizeHint().width()
+        return (line + 1) * self._line_height if self._items else 0
+
+    def _units(self) -> list[list[QLayoutItem]]:
+        """Items with those that cling to them."""
+        units: list[list[QLayoutItem]] = []
+        for item in self._items:
+            widget = item.widget()
+            if widget is not None and widget.isHidden():
+                continue
+            if units and widget in self._clinging:
+                units[-1].append(item)
+            else:
+                units.append([item])
+        return units
+
+    @staticmethod
+    def _unit_width(unit: list[QLayoutItem]) -> int:
+        return sum(item.sizeHint().width() for item in unit)
+
+    def _put(self, item: QLayoutItem, rect: QRect, x: int, line: int) -> None:
+        size = item.sizeHint()
+        top = rect.y() + line * self._line_height + (self._line_height - size.height()) // 2
+        parent = self.parentWidget()
+        backwards = parent is not None and parent.layoutDirection() is Qt.LayoutDirection.RightToLeft
+        left = rect.right() + 1 - x - size.width() if backwards else rect.x() + x
+        item.setGeometry(QRect(QPoint(left, top), size))

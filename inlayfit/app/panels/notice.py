@@ -1,0 +1,50 @@
+"""A complaint, in the window: what went wrong and what to do, until it is dismissed or mended."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QAccessible, QAccessibleEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
+
+from inlayfit.app.panels.verdict_bar import SeveritySign
+from inlayfit.finding import Severity
+
+
+class Notice(QFrame):
+    """One sentence with a button to put it away."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("notice")
+        self._words = QLabel()
+        self._words.setWordWrap(True)
+        self._words.setTextFormat(Qt.TextFormat.PlainText)
+        self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.close_button = QPushButton(self.tr("Dismiss"))
+        self.close_button.clicked.connect(self.dismiss)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(24, 8, 24, 8)
+        row.setSpacing(12)
+        row.addWidget(SeveritySign(Severity.BLOCK))
+        row.addWidget(self._words, 1)
+        row.addWidget(self.close_button)
+        self.hide()
+
+    @property
+    def text(self) -> str:
+        """What it says; empty if nothing."""
+        return "" if self.isHidden() else self._words.text()
+
+    @Slot(str)
+    def complain(self, text: str) -> None:
+        """Say another sentence."""
+        self._words.setText(text)
+        self.setAccessibleName(text)
+        self.show()
+        if QAccessible.isActive():
+            QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
+
+    @Slot()
+    def dismiss(self) -> None:
+        """Put it away."""
+        self.hide()

@@ -1,0 +1,89 @@
+"""The outlines as a list: the same choice as on the canvas, for the keyboard and the screen reader."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSignalBlocker, Qt, Slot
+from PySide6.QtWidgets import QAbstractItemView, QLabel, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+
+from inlayfit.app.session import Change, Session
+from inlayfit.document.edits import choose, rename_outline
+from inlayfit.document.imports import Outline
+from inlayfit.document.state import State
+from inlayfit.units import format_length
+
+_ID = Qt.ItemDataRole.UserRole
+
+
+class OutlinesPanel(QWidget):
+    """The list of outlines. Several can be chosen with Shift and Ctrl; F2 gives another name."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._drawn: tuple[Outline, ...] = ()
+        hint = QLabel(self.tr("What is chosen here is fitted and written. The first one leads."))
+        hint.setWordWrap(True)
+        hint.setProperty("muted", True)
+        self.list = QListWidget()
+        self.list.setAccessibleName(self.tr("Outlines of the drawing"))
+        self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.list.setEditTriggers(
+            QAbstractItemView.EditTrigger.EditKeyPressed | QAbstractItemView.EditTrigger.DoubleClicked
+        )
+        self.list.setUniformItemSizes(False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(hint)
+        column.addWidget(self.list, 1)
+        self.list.itemSelectionChanged.connect(self._on_list_selection_changed)
+        self.list.itemChanged.connect(self._on_list_item_changed)
+        session.state_changed.connect(self._on_session_state_changed)
+        self._fill(session.shown)
+
+    @Slot(object)
+    def _on_session_state_changed(self, change: Change) -> None:
+        after = change.after
+        if change.initiator is self:
+            self._drawn = after.outlines
+            return
+        if after.outlines is not self._drawn or change.before.unit is not after.unit:
+            self._fill(after)
+        elif change.before.chosen != after.chosen:
+            self._mark(after)
+
+    def _fill(self, state: State) -> None:
+        self._drawn = state.outlines
+        with QSignalBlocker(self.list):
+            self.list.clear()
+            for outline in state.outlines:
+                item = QListWidgetItem(outline.name or outline.id)
+                item.setData(_ID, outline.id)
+                item.setToolTip(_description(outline, state))
+                item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, _description(outline, state))
+                item.setFlags(item.flags() | Qt.ItemFlag.ItemIsEditable)
+                self.list.addItem(item)
+        self._mark(state)
+
+    def _mark(self, state: State) -> None:
+        with QSignalBlocker(self.list):
+            for row in range(self.list.count()):
+                item = self.list.item(row)
+                item.setSelected(item.data(_ID) in state.chosen)
+
+    def _on_list_selection_changed(self) -> None:
+        marked = {item.data(_ID) for item in self.list.selectedItems()}
+        kept = [i for i in self._session.state.chosen if i in marked]
+        added = [o.id for o in self._session.state.outlines if o.id in marked and o.id not in kept]
+        self._session.do(lambda state: choose(state, [*kept, *added]), initiator=self)
+
+    def _on_list_item_changed(self, item: QListWidgetItem) -> None:
+        outline_id, name = item.data(_ID), item.text().strip()
+        self._session.do(lambda state: rename_outline(state, outline_id, name or outline_id), initiator=self)
+
+
+def _description(outline: Outline, state: State) -> str:
+    x0, y0, x1, y1 = outline.region.bounds
+    size = f"{format_length(x1 - x0, state.unit, with_unit=False)} × {format_length(y1 - y0, state.unit)}"
+    holes = outline.region.hole_count
+    words = [size, "" if not holes else f"{holes} hole{'s' * (holes > 1)}", f"layer {outline.layer}"]
+    return ", ".join(word for word in words if word)

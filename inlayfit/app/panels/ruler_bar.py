@@ -1,0 +1,95 @@
+"""The fit ruler with the box beside it: one number, dragged or typed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from inlayfit.app import theme
+from inlayfit.app.session import Change, Session
+from inlayfit.app.widgets.fit_ruler import FitRuler
+from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.document.edits import set_clearance
+from inlayfit.document.state import State
+from inlayfit.fit.spec import LARGEST_CLEARANCE_MM
+from inlayfit.units import format_per_side
+
+
+class RulerBar(QWidget):
+    """Shows and sets the clearance of what is chosen. A drag is one gesture: one undo step."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("ruler")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._session = session
+        title = QLabel(self.tr("Fit ruler"))
+        title.setFont(theme.font(theme.TITLE))
+        self._what = QLabel()
+        self._what.setProperty("muted", True)
+        self.note = QLabel(self.tr("Zones are a start; your trials move them."))
+        self.note.setProperty("muted", True)
+        self.note.setWordWrap(True)
+        self.note.setFixedWidth(150)
+        self.ruler = FitRuler()
+        self.box = LengthBox()
+        self.box.setAccessibleName(self.tr("Clearance per side beside the ruler"))
+        self.box.set_limits_mm(-LARGEST_CLEARANCE_MM, LARGEST_CLEARANCE_MM)
+        self.box.set_tip(self.tr("Clearance per side: the gap at one wall; overall is twice that."))
+        self._pair = QLabel()
+        self._pair.setProperty("muted", True)
+        left, right = QVBoxLayout(), QVBoxLayout()
+        for widget in (title, self._what, self.note):
+            left.addWidget(widget)
+        left.addStretch(1)
+        right.addStretch(1)
+        right.addWidget(self.box)
+        right.addWidget(self._pair)
+        right.addStretch(1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(24, 10, 24, 6)
+        row.setSpacing(16)
+        row.addLayout(left)
+        row.addWidget(self.ruler, 1)
+        row.addLayout(right)
+        self.setFixedHeight(124)
+        self.ruler.value_dragging.connect(self._on_ruler_value_dragging)
+        self.ruler.value_released.connect(self._on_ruler_value_released)
+        self.box.length_edited.connect(self._on_box_length_edited)
+        session.state_changed.connect(self._on_session_state_changed)
+        self._show(session.shown)
+
+    @Slot(float)
+    def _on_ruler_value_dragging(self, clearance_mm: float) -> None:
+        if self._session.state.lead is None:
+            return
+        if self.ruler.is_dragging:
+            self._session.preview(set_clearance(self._session.state, clearance_mm), initiator=self)
+        elif self._session.is_in_gesture:  # the drag was taken back
+            self._session.cancel_gesture()
+
+    @Slot(float)
+    def _on_ruler_value_released(self, clearance_mm: float) -> None:
+        edit = set_clearance(self._session.state, clearance_mm)
+        self._session.finish_gesture(edit, initiator=self)
+
+    @Slot(float)
+    def _on_box_length_edited(self, clearance_mm: float) -> None:
+        self._session.do(lambda state: set_clearance(state, clearance_mm), initiator=self)
+        self._show(self._session.shown)
+
+    @Slot(object)
+    def _on_session_state_changed(self, change: Change) -> None:
+        self._show(change.after, from_ruler=change.initiator is self and change.is_preview)
+
+    def _show(self, state: State, *, from_ruler: bool = False) -> None:
+        lead = state.lead
+        self.setEnabled(lead is not None)
+        clearance_mm = lead.spec.clearance_mm if lead is not None else 0.0
+        self._what.setText(self.tr("clearance per side, {0}").format(state.unit.symbol))
+        if not from_ruler:
+            self.ruler.set_unit(state.unit)
+            self.ruler.set_clearance_mm(clearance_mm)
+        self.box.set_unit(state.unit)
+        self.box.set_length(clearance_mm)
+        self._pair.setText(format_per_side(clearance_mm, state.unit).partition(" ")[2])

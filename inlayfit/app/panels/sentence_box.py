@@ -1,0 +1,192 @@
+"""The boxes of the fit sentence: words that can be changed where they stand.
+
+A box is a button that opens either a menu of words or a small form. It looks like underlined text in a
+field; a half that may not move has the line only.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QPoint, QSize, Qt, Signal
+from PySide6.QtGui import QAction, QActionGroup, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QFormLayout, QFrame, QMenu, QToolButton, QVBoxLayout, QWidget
+
+from inlayfit.app import theme
+
+_HEIGHT = 30
+_PAD = 9
+_ARROW = 15
+_SIGN = 18
+_NOTE_ROOM = 56
+"""Room under a form for the note that says how a typed length is understood."""
+
+
+class SentenceBox(QToolButton):
+    """One box. Pressing it, Space, Return or Alt+Down opens what it offers."""
+
+    def __init__(self, name: str, tip: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setToolTip(f"<b>{name}</b><br>{tip}")
+        self.setStatusTip(tip)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        self.setFont(theme.font(theme.TypeSize(19, theme.font(theme.INPUT).weight())))
+        self.sign: str = ""
+        """"hollow" or "solid": the sign of a half that may or may not move, the same as in the map."""
+        self.is_plain = False
+        """Whether only the lower edge is drawn: the half may not move."""
+
+    def say(self, words: str) -> None:
+        """Show other words."""
+        if words != self.text():
+            self.setText(words)
+            self.setAccessibleDescription(words)
+            self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        width = self.fontMetrics().horizontalAdvance(self.text()) + 2 * _PAD + _ARROW
+        return QSize(max(48, width + (_SIGN if self.sign else 0)), _HEIGHT)
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        down = event.key() == Qt.Key.Key_Down
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) or down:
+            self.open_choices()
+            return
+        super().keyPressEvent(event)
+
+    def open_choices(self) -> None:
+        """Open the menu or form."""
+        if self.menu() is not None:
+            self.showMenu()
+        else:
+            self.click()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        look = theme.tokens_of(self)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        frame = self.rect().toRectF().adjusted(0.5, 0.5, -0.5, -1.5)
+        if not self.is_plain or self.underMouse() or self.isDown():
+            fill = look.accent_soft if self.isDown() else look.hover if self.underMouse() else look.field
+            painter.setPen(QPen(theme.colour(look.hairline), 1))
+            painter.setBrush(theme.colour(fill))
+            painter.drawRoundedRect(frame, theme.RADIUS_PX, theme.RADIUS_PX)
+        painter.setPen(QPen(theme.colour(look.edge), 2))
+        y = self.height() - 1.5
+        painter.drawLine(3, int(y), self.width() - 4, int(y))
+        if self.hasFocus():
+            painter.setPen(QPen(theme.colour(look.focus), theme.FOCUS_RING_PX))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(
+                self.rect().toRectF().adjusted(1, 1, -1, -1), theme.RADIUS_PX, theme.RADIUS_PX
+            )
+        self._paint_words(painter, look)
+
+    def _paint_words(self, painter: QPainter, look: theme.Tokens) -> None:
+        left = _PAD
+        ink = theme.colour(look.text if self.isEnabled() else look.muted)
+        painter.setPen(QPen(ink, 1.6))
+        if self.sign:
+            square = self.rect().toRectF()
+            square.setRect(left, (self.height() - 11) / 2, 11, 11)
+            painter.setBrush(ink if self.sign == "solid" else Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(square, 2.5, 2.5)
+            left += _SIGN
+        painter.setFont(self.font())
+        words = self.rect().adjusted(left, -1, -_PAD - _ARROW, -1)
+        painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), self.text())
+        x, y = self.width() - _PAD - 8, self.height() / 2
+        painter.setPen(QPen(theme.colour(look.muted), 1.6))
+        painter.drawPolyline([QPoint(x, int(y - 2)), QPoint(x + 4, int(y + 2)), QPoint(x + 8, int(y - 2))])
+
+
+class ChoiceBox(SentenceBox):
+    """A box with a menu of words, of which one holds."""
+
+    picked = Signal(object)
+
+    def __init__(
+        self,
+        name: str,
+        tip: str,
+        choices: Sequence[tuple[object, str, str]],
+        parent: QWidget | None = None,
+    ) -> None:
+        """`choices` are (value, words, why)."""
+        super().__init__(name, tip, parent)
+        menu = QMenu(self)
+        menu.setToolTipsVisible(True)
+        group = QActionGroup(self)
+        self._actions: dict[object, QAction] = {}
+        for value, words, why in choices:
+            action = QAction(words, menu)
+            action.setCheckable(True)
+            action.setToolTip(why)
+            action.setStatusTip(why)
+            action.triggered.connect(lambda _=False, v=value: self.picked.emit(v))
+            group.addAction(action)
+            menu.addAction(action)
+            self._actions[value] = action
+        self.setMenu(menu)
+
+    def action_for(self, value: object) -> QAction:
+        """The menu's entry for a value."""
+        return self._actions[value]
+
+    def mark(self, value: object) -> None:
+        """Check the entry that holds."""
+        action = self._actions.get(value)
+        for other in self._actions.values():
+            other.setChecked(other is action)
+
+
+class FormPopup(QFrame):
+    """A small form that a box opens below itself; Esc, Return or a click beside it closes it."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent, Qt.WindowType.Popup)
+        self.setObjectName("popup")
+        self.form = QFormLayout()
+        self.form.setHorizontalSpacing(12)
+        self.form.setVerticalSpacing(8)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(12, 12, 12, _NOTE_ROOM)
+        self.setMinimumWidth(300)
+        outer.addLayout(self.form)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Escape):
+            self.close()
+            return
+        super().keyPressEvent(event)
+
+
+class FormBox(SentenceBox):
+    """A box that opens a form."""
+
+    def __init__(self, name: str, tip: str, parent: QWidget | None = None) -> None:
+        super().__init__(name, tip, parent)
+        self.popup = FormPopup(self)
+        self.popup.setAccessibleName(name)
+        self._before_open: Callable[[], None] = lambda: None
+        self.clicked.connect(self._on_self_clicked)
+
+    def before_open(self, prepare: Callable[[], None]) -> None:
+        """Call this each time before the form is shown."""
+        self._before_open = prepare
+
+    def _on_self_clicked(self) -> None:
+        self._before_open()
+        self.popup.adjustSize()
+        below = self.mapToGlobal(QPoint(0, self.height() + 2))
+        self.popup.move(below)
+        self.popup.show()
+        first = self.popup.form.itemAt(0, QFormLayout.ItemRole.FieldRole)
+        field = None if first is None else first.widget()
+        if field is not None:
+            field.setFocus(Qt.FocusReason.PopupFocusReason)

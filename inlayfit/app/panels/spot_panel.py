@@ -1,0 +1,103 @@
+"""The spot: the loupe on one of the tightest places, and the stack there."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QToolButton, QVBoxLayout, QWidget
+
+from inlayfit.app import theme
+from inlayfit.app.canvas.loupe import Loupe
+from inlayfit.app.canvas.loupe_view import LoupeSpot
+from inlayfit.app.canvas.pointing import PointerReading
+from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.app.panels.stack_panel import StackPanel
+from inlayfit.app.session import Session
+
+
+class SpotPanel(QScrollArea):
+    """Loupe and stack."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._fitting: FittingScene | None = None
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        title = QLabel(self.tr("Loupe"))
+        title.setFont(theme.font(theme.TITLE))
+        self._which = QLabel()
+        self._which.setProperty("muted", True)
+        self.previous = self._arrow(Qt.ArrowType.LeftArrow, self.tr("Previous tight spot"), -1)
+        self.next = self._arrow(Qt.ArrowType.RightArrow, self.tr("Next tight spot"), 1)
+        self.loupe = Loupe()
+        self.loupe.setFixedHeight(226)
+        self.loupe.stepped.connect(self._step)
+        head = QHBoxLayout()
+        head.setSpacing(8)
+        head.addWidget(title)
+        head.addWidget(self._which, 1)
+        head.addWidget(self.previous)
+        head.addWidget(self.next)
+        rule = QFrame()
+        rule.setObjectName("rule")
+        rule.setFixedHeight(1)
+        self.stack = StackPanel(session)
+        body = QWidget()
+        column = QVBoxLayout(body)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        column.addLayout(head)
+        column.addWidget(self.loupe)
+        column.addWidget(rule)
+        column.addWidget(self.stack)
+        column.addStretch(1)
+        self.setWidget(body)
+        session.spot_chosen.connect(self._on_session_spot_chosen)
+
+    def _arrow(self, direction: Qt.ArrowType, name: str, step: int) -> QToolButton:
+        button = QToolButton()
+        button.setObjectName("arrow")
+        button.setArrowType(direction)
+        button.setAccessibleName(name)
+        button.setToolTip(f"<b>{name}</b><br>{self.tr('Walks the tightest places, the worst first.')}")
+        button.clicked.connect(lambda: self._step(step))
+        return button
+
+    @Slot(int)
+    def _step(self, step: int) -> None:
+        self._session.choose_spot(self._session.spot + step)
+
+    def show_fitting(self, fitting: FittingScene | None) -> None:
+        """Look at another fitting, or at another answer for it."""
+        self._fitting = fitting
+        self.loupe.set_unit(self._session.shown.unit)
+        self.loupe.set_stale(self._session.is_stale)
+        self._show_spot()
+
+    def follow(self, reading: PointerReading) -> None:
+        """Look at the wall nearest to the pointer until another spot is chosen."""
+        if self._fitting is None or None in (reading.wall_mm, reading.partner_mm, reading.gap_mm):
+            return
+        assert reading.wall_mm is not None
+        assert reading.partner_mm is not None
+        assert reading.gap_mm is not None
+        self._which.setText(self.tr("at the pointer"))
+        self.loupe.look_at(self._fitting, LoupeSpot(reading.wall_mm, reading.partner_mm, reading.gap_mm))
+
+    @Slot(int)
+    def _on_session_spot_chosen(self, _number: int) -> None:
+        self._show_spot()
+
+    def _show_spot(self) -> None:
+        spots = self._fitting.spots if self._fitting is not None else ()
+        number = min(self._session.spot, len(spots) - 1)
+        for button in (self.previous, self.next):
+            button.setEnabled(len(spots) > 1)
+        if number < 0:
+            self._which.setText("")
+            self.loupe.set_spot(self._fitting, None)
+            return
+        self._which.setText(self.tr("spot {0} of {1}").format(number + 1, len(spots)))
+        self.loupe.set_spot(self._fitting, spots[number])

@@ -1,0 +1,59 @@
+"""The scene of the gap map, from what the session shows and its latest answer."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from inlayfit.app.canvas.scene import FittingScene, GapScene, HalfLabel, OutlineScene, Shape
+from inlayfit.app.solving import Solution, half_lines
+from inlayfit.document.imports import Outline
+from inlayfit.document.state import Fitting, State
+from inlayfit.fit.result import Half
+
+
+class SceneSource:
+    """Makes scenes, and keeps the shapes of outlines that did not change."""
+
+    def __init__(self) -> None:
+        self._shapes: dict[int, tuple[Outline, Shape]] = {}
+
+    def scene(self, state: State, solution: Solution) -> GapScene:
+        """Chosen outlines as fittings, the lead first; all others as outlines to choose."""
+        fittings: list[FittingScene] = []
+        without: list[str] = []
+        for fitting in state.chosen_fittings:
+            answer = solution.solved.get(fitting.outline_id)
+            if answer is None or answer.scene is None:
+                without.append(fitting.outline_id)
+            else:
+                fittings.append(_lettered(answer.scene, fitting))
+        shown = {scene.key for scene in fittings}
+        outlines = tuple(
+            OutlineScene(o.id, o.name or o.id, self._shape(o)) for o in state.outlines if o.id not in shown
+        )
+        self._forget(state)
+        return GapScene.of(tuple(fittings), outlines=outlines)
+
+    def _shape(self, outline: Outline) -> Shape:
+        kept = self._shapes.get(id(outline))
+        if kept is None or kept[0] is not outline:
+            kept = (outline, Shape.of(outline.region))
+            self._shapes[id(outline)] = kept
+        return kept[1]
+
+    def _forget(self, state: State) -> None:
+        there = {id(outline) for outline in state.outlines}
+        self._shapes = {key: kept for key, kept in self._shapes.items() if key in there}
+
+
+def _lettered(scene: FittingScene, fitting: Fitting) -> FittingScene:
+    """The scene with today's words; places for lettering stay where they were found."""
+    pocket = _with_lines(scene.pocket_label, half_lines(fitting, Half.POCKET))
+    plug = _with_lines(scene.plug_label, half_lines(fitting, Half.PLUG))
+    if pocket == scene.pocket_label and plug == scene.plug_label:
+        return scene
+    return replace(scene, pocket_label=pocket, plug_label=plug)
+
+
+def _with_lines(label: HalfLabel | None, lines: tuple[str, ...]) -> HalfLabel | None:
+    return None if label is None else replace(label, lines=lines)

@@ -1,0 +1,289 @@
+"""The session: owns the open document, its undo stack and the latest answer; announces what changed.
+
+Panels get the session in their constructor, show `shown`, and send edits. No panel talks to another.
+
+A *gesture* (dragging the slider) shows previews and becomes one undo step when it is finished; cancelling
+it leaves no trace. During a gesture `shown` runs ahead of `state`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from types import MappingProxyType
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtGui import QUndoStack
+
+from inlayfit.app.solving import Solution, Solved, solve_chosen
+from inlayfit.app.tasks import LatestTask
+from inlayfit.app.undo import SwapState
+from inlayfit.document.edits import Edit
+from inlayfit.document.settings import Settings
+from inlayfit.document.state import State
+from inlayfit.errors import InlayfitError
+from inlayfit.progress import Progress
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """What `state_changed` carries.
+
+    Attributes:
+        before, after: what was shown and what is shown now.
+        is_preview: whether a gesture is going on.
+        initiator: who asked, so that it can ignore its own echo; None for undo and redo.
+    """
+
+    before: State
+    after: State
+    is_preview: bool = False
+    initiator: object | None = None
+
+
+class Session(QObject):
+    """One open document. See the module docstring.
+
+    Signals:
+        state_changed(Change): what is shown is another state now.
+        solved(Solution): an answer for what is shown, coarse during a gesture.
+        solve_failed(text): the program could not solve, for a reason that is not the fit's.
+        stale_changed(stale): whether the numbers shown lag behind what is asked.
+        spot_chosen(number): which of the tightest spots is looked at, from 0.
+        project_changed(): the project file or the saved mark is another.
+        settings_changed(Settings): a setting was changed.
+        refused(text): numbers that cannot be were asked for; one sentence that says what to do.
+        announced(text): something worth saying to a screen reader and the status line.
+    """
+
+    state_changed = Signal(object)
+    solved = Signal(object)
+    solve_failed = Signal(str)
+    stale_changed = Signal(bool)
+    spot_chosen = Signal(int)
+    project_changed = Signal()
+    settings_changed = Signal(object)
+    refused = Signal(str)
+    announced = Signal(str)
+
+    def __init__(self, settings: Settings | None = None, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._state = State()
+        self._shown = self._state
+        self._settings = settings or Settings()
+        self._known: Mapping[str, Solved] = MappingProxyType({})
+        self._solution = Solution(self._state)
+        self._is_stale = False
+        self._spot = 0
+        self._project: Path | None = None
+        self._title = ""
+        self._initiator: object | None = None
+        self._in_gesture = False
+        self.undo_stack = QUndoStack(self)
+        self.undo_stack.cleanChanged.connect(self._on_undo_stack_clean_changed)
+        self.solver = LatestTask(self)
+        self.solver.finished.connect(self._on_solver_finished)
+        self.solver.failed.connect(self._on_solver_failed)
+
+    @property
+    def state(self) -> State:
+        """The document: what would be saved."""
+        return self._state
+
+    @property
+    def shown(self) -> State:
+        """What the window shows: the document, or a preview of it during a gesture."""
+        return self._shown
+
+    @property
+    def solution(self) -> Solution:
+        """The latest answer; `is_stale` says whether it lags behind."""
+        return self._solution
+
+    @property
+    def is_stale(self) -> bool:
+        """Whether the numbers shown lag behind what is asked, or are coarse."""
+        return self._is_stale
+
+    @property
+    def settings(self) -> Settings:
+        """The person's settings."""
+        return self._settings
+
+    @property
+    def project(self) -> Path | None:
+        """The project file, if the document has one."""
+        return self._project
+
+    @property
+    def title(self) -> str:
+        """What the document is called."""
+        return self._project.stem if self._project is not None else self._title
+
+    @property
+    def is_modified(self) -> bool:
+        """Whether there is work that no project file holds."""
+        return not self.undo_stack.isClean()
+
+    @property
+    def spot(self) -> int:
+        """Which of the tightest spots is looked at, from 0."""
+        return self._spot
+
+    # --- editing
+
+    def perform(self, edit: Edit, *, initiator: object | None = None, gesture: int = -1) -> None:
+        """Do an edit: one undo step, or part of one if it carries the number of a gesture."""
+        self.cancel_gesture()
+        if edit.state is self._state:
+            return
+        self._initiator = initiator
+        self.undo_stack.push(SwapState(self._state, edit.state, edit.text, self._put, gesture=gesture))
+        self._initiator = None
+
+    def do(self, make: Callable[[State], Edit], *, initiator: object | None = None) -> bool:
+        """Make an edit of the document and do it; numbers that contradict each other are refused aloud."""
+        try:
+            edit = make(self._state)
+        except InlayfitError as error:
+            self.refused.emit(str(error))
+            return False
+        self.perform(edit, initiator=initiator)
+        return True
+
+    def preview(self, edit: Edit, *, initiator: object | None = None) -> None:
+        """Show what an edit would do, without doing it; the gesture goes on until finished or cancelled."""
+        self._in_gesture = True
+        self._show(edit.state, is_preview=True, initiator=initiator)
+
+    def finish_gesture(self, edit: Edit, *, initiator: object | None = None) -> None:
+        """End a gesture by doing its edit, as one undo step; no step if nothing changed."""
+        self._in_gesture = False
+        if edit.state == self._state:
+            self._show(self._state, initiator=initiator)
+        else:
+            self.perform(edit, initiator=initiator)
+
+    def cancel_gesture(self) -> None:
+        """End a gesture as if it had not been."""
+        if self._in_gesture:
+            self._in_gesture = False
+            self._show(self._state)
+
+    @property
+    def is_in_gesture(self) -> bool:
+        """Whether a gesture goes on."""
+        return self._in_gesture
+
+    def start(
+        self, state: State, *, project: Path | None = None, title: str = "", modified: bool = False
+    ) -> None:
+        """Open another document in the place of this one; its undo starts empty."""
+        self._in_gesture = False
+        self._project, self._title = project, title
+        self._known = MappingProxyType({})
+        self.undo_stack.clear()
+        if modified:
+            self.undo_stack.resetClean()
+        self._put(state)
+        self.project_changed.emit()
+
+    def mark_saved(self, project: Path) -> None:
+        """The document was written to this project file."""
+        self._project = project
+        self.undo_stack.setClean()
+        self.project_changed.emit()
+
+    def choose_spot(self, number: int) -> None:
+        """Look at another of the tightest spots."""
+        count = self.spot_count
+        wanted = number % count if count else 0
+        if wanted != self._spot:
+            self._spot = wanted
+            self.spot_chosen.emit(wanted)
+
+    @property
+    def spot_count(self) -> int:
+        """How many tightest spots the lead fitting has."""
+        lead = self._solution.lead
+        return 0 if lead is None else len(lead.gap.tightest)
+
+    def change_settings(self, settings: Settings) -> None:
+        """Use other settings from now on."""
+        if settings != self._settings:
+            self._settings = settings
+            self.settings_changed.emit(settings)
+
+    def close(self) -> None:
+        """Stop work and wait for it."""
+        self.solver.close()
+
+    # --- inside
+
+    def _put(self, state: State) -> None:
+        """Make a state the document: the one door for edits, undo and redo."""
+        self._state = state
+        self._show(state, initiator=self._initiator)
+
+    def _show(self, state: State, *, is_preview: bool = False, initiator: object | None = None) -> None:
+        before, self._shown = self._shown, state
+        change = Change(before, state, is_preview=is_preview, initiator=initiator)
+        if before is not state or not is_preview:
+            self.state_changed.emit(change)
+        self._solve(state, is_preview=is_preview)
+
+    def _solve(self, state: State, *, is_preview: bool) -> None:
+        answers = self._answers_for(state)
+        if answers is not None:
+            self.solver.cancel()
+            self._take(Solution(state, answers))
+            return
+        known = self._known
+
+        def work(progress: Progress) -> Solution:
+            return solve_chosen(state, known, is_preview=is_preview, progress=progress)
+
+        self._set_stale(True)
+        self.solver.submit(work, patient=is_preview)
+
+    def _answers_for(self, state: State) -> Mapping[str, Solved] | None:
+        """Exact answers for every chosen fitting, if all are known."""
+        answers: dict[str, Solved] = {}
+        for fitting in state.chosen_fittings:
+            known = self._known.get(fitting.outline_id)
+            if known is None or not known.answers(state.outline(fitting.outline_id), fitting.spec):
+                return None
+            answers[fitting.outline_id] = known
+        return MappingProxyType(answers)
+
+    def _take(self, solution: Solution) -> None:
+        self._solution = solution
+        if not solution.is_preview:
+            there = {outline.id for outline in solution.state.outlines}
+            kept = {i: answer for i, answer in self._known.items() if i in there}
+            self._known = MappingProxyType({**kept, **solution.solved})
+        self._set_stale(solution.is_preview)
+        if self._spot >= max(1, self.spot_count):
+            self._spot = 0
+            self.spot_chosen.emit(0)
+        self.solved.emit(solution)
+
+    def _set_stale(self, stale: bool) -> None:
+        if stale != self._is_stale:
+            self._is_stale = stale
+            self.stale_changed.emit(stale)
+
+    @Slot(int, object)
+    def _on_solver_finished(self, _number: int, solution: Solution) -> None:
+        if solution.is_preview and not self._in_gesture:
+            return
+        self._take(solution)
+
+    @Slot(int, object)
+    def _on_solver_failed(self, _number: int, error: Exception) -> None:
+        self.solve_failed.emit(str(error) or type(error).__name__)
+
+    @Slot(bool)
+    def _on_undo_stack_clean_changed(self, _clean: bool) -> None:
+        self.project_changed.emit()

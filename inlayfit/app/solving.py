@@ -1,0 +1,127 @@
+"""Solving the chosen fittings: pure work for a thread, and its answer.
+
+Fittings that did not change keep their result, so turning one number on one of twenty solves one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
+
+from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.document.edits import STATE_WORDS
+from inlayfit.document.imports import Outline
+from inlayfit.document.sentence import half_words
+from inlayfit.document.state import Fitting, State
+from inlayfit.errors import InlayfitError
+from inlayfit.fit.result import FitResult, Half
+from inlayfit.fit.solve import solve
+from inlayfit.fit.spec import FitSpec
+from inlayfit.geometry.tolerance import EXACT, PREVIEW
+from inlayfit.progress import Progress
+
+
+@dataclass(frozen=True, slots=True)
+class Solved:
+    """The answer for one fitting: a result and its picture, or one sentence why there is none."""
+
+    outline: Outline
+    spec: FitSpec
+    result: FitResult | None
+    problem: str = ""
+    scene: FittingScene | None = None
+
+    def answers(self, outline: Outline, spec: FitSpec) -> bool:
+        """Whether this is the answer for that outline and spec."""
+        return self.outline is outline and self.spec == spec
+
+
+@dataclass(frozen=True, slots=True)
+class Solution:
+    """The answers for all chosen fittings.
+
+    Attributes:
+        state: what was solved.
+        solved: by outline id.
+        is_preview: coarse, to follow a slider; never to be cut.
+    """
+
+    state: State
+    solved: Mapping[str, Solved] = field(default_factory=lambda: MappingProxyType({}))
+    is_preview: bool = False
+
+    def result(self, outline_id: str) -> FitResult | None:
+        """The result for an outline, if there is one."""
+        answer = self.solved.get(outline_id)
+        return None if answer is None else answer.result
+
+    @property
+    def lead(self) -> FitResult | None:
+        """The result of the fitting that is read out."""
+        return self.result(self.state.chosen[0]) if self.state.chosen else None
+
+
+def solve_chosen(
+    state: State, known: Mapping[str, Solved], *, is_preview: bool, progress: Progress
+) -> Solution:
+    """Solve every chosen fitting that has no answer yet; raises Cancelled if stopped."""
+    answers: dict[str, Solved] = {}
+    fittings = state.chosen_fittings
+    for number, fitting in enumerate(fittings):
+        progress.report(number / len(fittings), fitting.outline_id)
+        outline = state.outline(fitting.outline_id)
+        old = known.get(fitting.outline_id)
+        if old is not None and old.answers(outline, fitting.spec):
+            answers[fitting.outline_id] = old
+        else:
+            answers[fitting.outline_id] = _solve_one(outline, fitting, is_preview, progress)
+    return Solution(state, MappingProxyType(answers), is_preview)
+
+
+def _solve_one(outline: Outline, fitting: Fitting, is_preview: bool, progress: Progress) -> Solved:
+    watched = _Stages(progress)
+    try:
+        result = solve(
+            outline.region, fitting.spec, tolerance=PREVIEW if is_preview else EXACT, progress=watched
+        )
+    except InlayfitError as error:
+        progress.raise_if_cancelled()
+        return Solved(outline, fitting.spec, None, str(error))
+    progress.raise_if_cancelled()
+    return Solved(outline, fitting.spec, result, scene=picture_of(outline, fitting, result))
+
+
+def picture_of(outline: Outline, fitting: Fitting, result: FitResult) -> FittingScene:
+    """What the gap map shows of an answer."""
+    return FittingScene.of_result(
+        outline.id,
+        outline.name or outline.id,
+        result,
+        pocket_words=half_lines(fitting, Half.POCKET),
+        plug_words=half_lines(fitting, Half.PLUG),
+    )
+
+
+def half_lines(fitting: Fitting, half: Half) -> tuple[str, ...]:
+    """The lettering of a half on the map: what it is, and whether it may move."""
+    name = half_words(fitting.name(half), half.value)
+    spec = fitting.half(half)
+    if not spec.may_move:
+        return name, f"{STATE_WORDS[spec.state]}, stays"
+    return name, STATE_WORDS[spec.state]
+
+
+class _Stages(Progress):
+    """Passes a cancellation on, and keeps the stages of one fitting to itself."""
+
+    def __init__(self, whole: Progress) -> None:
+        super().__init__()
+        self._whole = whole
+
+    @property
+    def cancelled(self) -> bool:
+        return self._whole.cancelled
+
+    def raise_if_cancelled(self) -> None:
+        self._whole.raise_if_cancelled()

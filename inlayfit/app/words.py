@@ -1,0 +1,29 @@
+"""Small turns of phrase: how many of a thing, and when something was."""
+
+from __future__ import annotations
+
+import datetime
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+
+def counted(number: int, one: str, many: str) -> str:
+    """How many: `one` for 1, else `many` with the number for {0}; both already in the window's language."""
+    return one if number == 1 else many.format(number)
+
+
+def when_words(seconds: float, *, today: datetime.date | None = None) -> str:
+    """The words for a moment, in the window's language."""
+    moment = datetime.datetime.fromtimestamp(seconds)
+    now = today or datetime.date.today()
+    days = (now - moment.date()).days
+    if days == 0:
+        return _tr("today at {0}").format(f"{moment:%H:%M}")
+    if days == 1:
+        return _tr("yesterday")
+    date = QDate(moment.year, moment.month, moment.day)
+    return QLocale().toString(date, "d MMMM" if moment.year == now.year else "d MMMM yyyy")
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("when", text)

@@ -1,0 +1,102 @@
+"""A window on an empty bench for each test: its own settings, recent list and recovery folder."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app import prompts
+from inlayfit.app.session import Session
+from inlayfit.app.window import MainWindow
+from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import region_of_contours
+from inlayfit.document.settings import Settings
+from inlayfit.document.state import Fitting, State
+from inlayfit.fit.spec import FitSpec, HalfSpec
+from inlayfit.geometry.path import Path as Line
+from inlayfit.shipped import shipped_folder
+
+LEAF = shipped_folder("sample_shapes") / "leaf.svg"
+FEET = shipped_folder("sample_shapes") / "feet.dxf"
+
+
+def disc(number: int = 0, *, radius: float = 12.5) -> Outline:
+    circle = (Line.circle((40.0 * number, 0.0), radius),)
+    return Outline(f"o{number}", f"disc {number}", "0", region_of_contours(circle), circle)
+
+
+def discs(count: int = 2) -> State:
+    outlines = tuple(disc(n) for n in range(count))
+    spec = FitSpec(0.03, HalfSpec(2.0), HalfSpec(3.0))
+    fittings = tuple(Fitting(o.id, spec) for o in outlines)
+    return State(outlines=outlines, fittings=fittings, chosen=("o0",) if count else ())
+
+
+@pytest.fixture(autouse=True)
+def folders_of_this_test(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nothing a test does reaches the folders of the person who runs it."""
+    for name in ("CONFIG", "STATE", "DATA", "CACHE"):
+        monkeypatch.setenv(f"XDG_{name}_HOME", str(tmp_path / name.lower()))
+    monkeypatch.setenv("LOCALAPPDATA", str(tmp_path / "local"))
+
+
+@pytest.fixture(autouse=True)
+def no_question_is_asked(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A dialog that a test did not expect fails it instead of waiting for ever."""
+
+    def refuse(*_: object, **__: object) -> object:
+        pytest.fail("a dialog was opened that this test does not answer")
+
+    for name in ("open_files", "save_project_as", "export_folder", "unsaved_work", "replace_files", "recovery"):
+        monkeypatch.setattr(prompts, name, refuse)
+
+
+@pytest.fixture
+def session(qtbot: QtBot) -> Iterator[Session]:
+    made = Session(Settings())
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindow]]:
+    made: list[MainWindow] = []
+
+    def make() -> MainWindow:
+        session = Session(Settings().with_value("theme", "light"))
+        window = MainWindow(session, recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
+        session.setParent(window)
+        qtbot.addWidget(window, before_close_func=_close_quietly)
+        window.resize(1440, 900)
+        window.show()
+        made.append(window)
+        return window
+
+    return_value = make
+    yield return_value
+    for window in made:
+        _close_quietly(window)
+
+
+def _close_quietly(window: MainWindow) -> None:
+    window.session.undo_stack.setClean()
+    window.documents.close()
+    window.session.close()
+
+
+@pytest.fixture
+def window(make_window: Callable[[], MainWindow]) -> MainWindow:
+    return make_window()
+
+
+@pytest.fixture
+def settled(qtbot: QtBot) -> Callable[[Session], None]:
+    """Wait until the numbers shown are exact."""
+
+    def wait(session: Session) -> None:
+        qtbot.waitUntil(lambda: not session.is_stale and not session.solver.is_busy, timeout=20_000)
+
+    return wait
