@@ -115,7 +115,7 @@ class GapMapView(MovingCanvas):
             self._show(replace(self._layers, chosen_fitting=others[0][0] if others[0] else None))
             self._chosen_spot = None
         self._keep_spot_valid()
-        if others != mine:
+        if sorted(others[0] + others[1]) != sorted(mine[0] + mine[1]):
             self.fit_to_view()
         self._tell_screen_reader()
         self.update()
