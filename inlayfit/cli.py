@@ -30,6 +30,10 @@ _COMMANDS = """commands:
 Each command explains itself with --help. Exit code: 0 done, 1 the work found a blocking problem,
 2 wrong usage or a file that cannot be read or written."""
 
+_FIT_NOTES = """Lengths take a unit (0.05, 0.05mm, 2 thou, 1/8in); a bare number is millimetres.
+A kerf goes to each half whose cutter is 0, or to the plug if neither is; the written
+line runs half a kerf off the finished edge, on the side of the waste."""
+
 TYPE_CHECKING = False  # typing itself would cost a third of the time that `--version` takes
 if TYPE_CHECKING:
     import argparse
@@ -133,7 +137,8 @@ def _parser(command: str, about: str, **options: Any) -> argparse.ArgumentParser
             sentence = message.removeprefix("argument ").rstrip(".")
             self.exit(_complain(f"{sentence}; run “{self.prog} --help” to see how it is used."))
 
-    return Parser(prog=command, description=about, allow_abbrev=False, **options)
+    shape = argparse.RawDescriptionHelpFormatter
+    return Parser(prog=command, description=about, allow_abbrev=False, formatter_class=shape, **options)
 
 
 def _parsed(parser: argparse.ArgumentParser, arguments: list[str]) -> argparse.Namespace:
@@ -222,14 +227,14 @@ def _check_has_screen() -> None:
 
 
 def _inspect(arguments: list[str]) -> int:
-    from inlayfit.document.imports import import_drawing
-    from inlayfit.document.summary import inspect_json, inspect_text
-    from inlayfit.finding import has_open_block
-
     parser = _parser("inlayfit inspect", "The outlines a drawing holds, with areas, holes and findings.")
     _add_drawing(parser)
     asked = _parsed(parser, arguments)
     _check_is_file(asked.file)
+    from inlayfit.document.imports import import_drawing
+    from inlayfit.document.summary import inspect_json, inspect_text
+    from inlayfit.finding import has_open_block
+
     imported = import_drawing(asked.file, unit=_unit(asked.unit))
     if asked.json:
         _print_json(inspect_json(imported))
@@ -283,16 +288,15 @@ def _fit(arguments: list[str]) -> int:
     results = [(each.id, solve(each.region, spec)) for each in _chosen(imported, asked.outline)]
     has_kerf = spec.pocket.kerf_mm or spec.plug.kerf_mm
     options = ExportOptions(line=Line.KERF if has_kerf else Line.EDGE)
-    report = write_fit(results, asked.out, options, source=asked.file)
-    general = [*imported.findings, *report.findings]
+    report = write_fit(results, asked.out, options, source=asked.file, drawing_findings=imported.findings)
     if asked.json:
         _print_json(report.answer)
     else:
-        lines = [fit_text(*each) for each in results] + finding_lines(general)
+        lines = [fit_text(*each) for each in results] + finding_lines(report.findings)
         names = ", ".join(path.name for path in report.paths)
         _say("\n".join([*lines, f"Written to {asked.out}: {names}."]))
     found = [finding for _, result in results for finding in result.findings]
-    return BLOCKED if has_open_block([*general, *found]) else DONE
+    return BLOCKED if has_open_block([*report.findings, *found]) else DONE
 
 
 def _fit_parser() -> argparse.ArgumentParser:
@@ -303,9 +307,7 @@ def _fit_parser() -> argparse.ArgumentParser:
     parser = _parser(
         "inlayfit fit",
         "Solve the fit of each outline and write both halves, ready to cut.",
-        epilog="Lengths take a unit (0.05, 0.05mm, 2 thou, 1/8in); a bare number is millimetres. A kerf goes "
-        "to each half whose cutter is 0, or to the plug if neither is; the written line runs half a kerf off "
-        "the finished edge, on the side of the waste.",
+        epilog=_FIT_NOTES,
     )
     _add_drawing(parser)
     lengths = parser.add_argument

@@ -10,10 +10,10 @@ import json
 import math
 from pathlib import Path
 
-import ezdxf
 import numpy as np
 import pytest
 import resvg_py
+from ezdxf.filemanagement import readfile
 from PySide6.QtGui import QImage
 
 from inlayfit.cli import main
@@ -75,8 +75,8 @@ def test_every_shape_is_there_in_both_formats() -> None:
 @pytest.mark.parametrize("name", ["feet.dxf", "feet.svg"])
 def test_feet_are_stadiums_and_rounded_triangles(name: str) -> None:
     found = areas(name)
-    assert found[2:] == pytest.approx([FOOT] * 4, abs=0.005)
-    assert found[0] == pytest.approx(found[1], abs=1e-6)
+    assert found[:4] == pytest.approx([FOOT] * 4, abs=0.02)
+    assert found[4] == pytest.approx(found[5], abs=1e-6)
 
 
 @pytest.mark.parametrize("name", ["mats.dxf", "mats.svg"])
@@ -116,7 +116,7 @@ def test_the_leaf_has_eight_holes_and_is_sixty_long(name: str) -> None:
     ],
 )
 def test_the_dxf_samples_exercise_the_entities_they_are_for(name: str, kinds: set[str]) -> None:
-    document = ezdxf.readfile(SAMPLES / name)
+    document = readfile(SAMPLES / name)
     assert {entity.dxftype() for entity in document.modelspace()} == kinds
     assert document.header["$INSUNITS"] == 4  # DXF reference: millimetres
     assert not document.audit().has_errors

@@ -32,6 +32,8 @@ from inlayfit.progress import Progress, unwatched
 from inlayfit.shipped import shipped_folder
 from inlayfit.units import Unit, format_length, format_per_side
 
+_ANSWER = "fit.json"
+
 
 @dataclass(frozen=True, slots=True)
 class Job:
@@ -83,7 +85,7 @@ JOBS: tuple[Job, ...] = (
         "mats",
         "mats.dxf",
         "cork mats from the laser into milled recesses",
-        FitSpec(0.15, HalfSpec(6.0), HalfSpec(0.0, kerf_mm=0.18)),
+        FitSpec(0.15, HalfSpec(3.0), HalfSpec(0.0, kerf_mm=0.18)),
         Line.KERF,
     ),
 )
@@ -103,7 +105,7 @@ class JobDone:
     def findings(self) -> list[Finding]:
         """Those of the drawing, of each fitting and of the export."""
         solved = [finding for _, result in self.results for finding in result.findings]
-        return [*self.imported.findings, *solved, *self.report.findings]
+        return [*solved, *self.report.findings]
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -119,19 +121,27 @@ class Demo:
         return any(has_open_block(done.findings) for done in self.jobs)
 
     @property
-    def json(self) -> dict[str, Any]:
-        """The answers of all jobs as one, in the form of `fit --json`; ids and files carry the folder."""
+    def names(self) -> list[str]:
+        """The files written, seen from the folder."""
+        return [f"{done.job.name}/{path.name}" for done in self.jobs for path in done.report.paths] + [
+            _ANSWER
+        ]
+
+    def answer(self, files: Sequence[str]) -> dict[str, Any]:
+        """The answers of all jobs as one, in the form of `fit --json`; each id carries its job."""
         answers = [(done.job.name, done.report.answer) for done in self.jobs]
-        return {
-            "fittings": [
-                {**fitting, "id": f"{name}/{fitting['id']}"}
-                for name, answer in answers
-                for fitting in answer["fittings"]
-            ],
-            "files": [f"{name}/{file}" for name, answer in answers for file in answer["files"]]
-            + ["fit.json"],
-            "findings": [finding for _, answer in answers for finding in answer["findings"]],
-        }
+        fittings = [
+            {**fitting, "id": f"{name}/{fitting['id']}"}
+            for name, answer in answers
+            for fitting in answer["fittings"]
+        ]
+        findings = [finding for _, answer in answers for finding in answer["findings"]]
+        return {"fittings": fittings, "files": list(files), "findings": findings}
+
+    @property
+    def json(self) -> dict[str, Any]:
+        """The answer with the files as seen from where the command runs."""
+        return self.answer([str(self.folder / name) for name in self.names])
 
     @property
     def text(self) -> str:
@@ -156,7 +166,8 @@ def run_demo(folder: Path, *, progress: Progress | None = None) -> Demo:
         done.append(_do(job, folder / job.name))
     demo = Demo(folder, tuple(done))
     with Staging(folder) as staging:
-        staging.path("fit.json").write_text(json_text(demo.json), encoding="utf-8", newline="\n")
+        answer = json_text(demo.answer(demo.names))
+        staging.path(_ANSWER).write_text(answer, encoding="utf-8", newline="\n")
         staging.commit()
     watched.report(1.0, "done")
     return demo
@@ -165,7 +176,13 @@ def run_demo(folder: Path, *, progress: Progress | None = None) -> Demo:
 def _do(job: Job, folder: Path) -> JobDone:
     imported = import_drawing(shipped_folder("sample_shapes") / job.drawing)
     results = tuple((outline.id, solve(outline.region, job.spec)) for outline in imported.outlines)
-    report = write_fit(results, folder, ExportOptions(line=job.line), source=imported.source)
+    report = write_fit(
+        results,
+        folder,
+        ExportOptions(line=job.line),
+        source=imported.source,
+        drawing_findings=imported.findings,
+    )
     return JobDone(job, imported, results, report)
 
 

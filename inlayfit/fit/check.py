@@ -132,6 +132,8 @@ def of_given_half(sharper: tuple[Residue, ...], half: HalfSpec, which: Half) -> 
 
 def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
     """Findings where the clearance eats a piece of the half that moves, or takes it apart."""
+    if form.is_empty:  # the cutter left nothing, which is its own finding
+        return []
     if target.is_empty:
         point = shapely.point_on_surface(form.shape)
         return [
