@@ -10,7 +10,8 @@ overwritten. A half with nothing left of it gets no file, and a file of that nam
 taken away, so that nobody cuts yesterday's plug.
 
 The line is the finished edge. A beam or blade that follows a line takes half its kerf on each side of it,
-so the line can be shifted for it: outwards round a plug, inwards in a pocket.
+so the line of a half that is to cut can be shifted for it: outwards round a plug, inwards in a pocket. A
+round cutter is offset for by the machine's own program.
 """
 
 from __future__ import annotations
@@ -26,6 +27,7 @@ from inlayfit.document.pictures import gap_picture
 from inlayfit.document.report import fit_json, json_text
 from inlayfit.document.staging import Staging
 from inlayfit.drawing import Drawing, Figure, Role
+from inlayfit.errors import WriteError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.result import FitResult, Half, HalfResult
 from inlayfit.fit.spec import HalfSpec
@@ -178,6 +180,7 @@ def write_fit(
     options: ExportOptions | None = None,
     *,
     source: Path | None = None,
+    drawing_findings: Sequence[Finding] = (),
     progress: Progress | None = None,
 ) -> ExportReport:
     """Write everything about solved fittings into a folder, which is made if it is missing.
@@ -187,6 +190,7 @@ def write_fit(
         out_dir: the folder.
         options: what to write; None for both halves as drawn.
         source: the drawing that was opened; it is never overwritten.
+        drawing_findings: those of the drawing, kept in `fit.json` before those of the export.
         progress: asked between files whether to stop.
 
     Raises:
@@ -194,11 +198,13 @@ def write_fit(
         ReadBackError: a file did not read back as what was meant; nothing was written.
         Cancelled: the work was stopped; nothing was written.
     """
+    if not results:
+        raise WriteError("There is no fitting to write; choose at least one outline.", path=out_dir)
     wanted = options or ExportOptions()
     watched = progress or unwatched()
     with Staging(out_dir, protected=source) as staging:
         files: list[WrittenFile] = []
-        findings = _general_findings(results, wanted)
+        findings = [*drawing_findings, *_general_findings(results, wanted)]
         sheets = _sheets(results, wanted)
         for number, sheet in enumerate(sheets):
             watched.report(0.9 * number / len(sheets), sheet.name)
@@ -313,7 +319,7 @@ def _spec_of(half: Half, result: FitResult) -> HalfSpec:
 
 
 def _shifted(region: Region, half: Half, spec: HalfSpec, options: ExportOptions) -> Region:
-    if options.line is Line.EDGE:
+    if options.line is Line.EDGE or not spec.may_move:
         return region
     outwards = spec.kerf_mm / 2 if half is Half.PLUG else -spec.kerf_mm / 2
     return dilate(region, outwards, EXACT)
@@ -369,14 +375,15 @@ def _general_findings(results: Results, options: ExportOptions) -> list[Finding]
             )
         )
     for half in options.halves:
-        no_kerf = [name for name, result in results if _spec_of(half, result).kerf_mm == 0]
+        no_kerf = [name for name, result in results if _lacks_kerf(_spec_of(half, result))]
         if options.line is Line.KERF and no_kerf:
             findings.append(
                 Finding(
                     "export-no-kerf",
                     Severity.WARN,
-                    f"The {half.value} has no kerf ({', '.join(no_kerf)}), so its line was not shifted.",
-                    "Give the measured width of the cut, or export the line on the edge.",
+                    f"The {half.value} is cut by a beam or blade of unknown kerf ({', '.join(no_kerf)}), "
+                    "so its line lies on the edge.",
+                    "Give the measured width of the cut.",
                 )
             )
         if half in options.mirrored:
@@ -389,6 +396,11 @@ def _general_findings(results: Results, options: ExportOptions) -> list[Finding]
                 )
             )
     return findings
+
+
+def _lacks_kerf(spec: HalfSpec) -> bool:
+    """Whether a half is to be cut with neither a cutter, which the machine offsets for, nor a known kerf."""
+    return spec.may_move and spec.kerf_mm == 0 and spec.cutter_mm == 0
 
 
 def _nothing_left(half: Half, name: str, layer: str) -> Finding:

@@ -113,6 +113,8 @@ def _by_layer(drawing: Drawing) -> dict[str, list[Path]]:
 def _paired(contours: Sequence[Path], others: Sequence[Path]) -> list[Path]:
     """`others` in the order of `contours`, each with the one whose box is nearest."""
     boxes, other_boxes = (np.array([path.bounds() for path in paths]) for paths in (contours, others))
+    if np.abs(boxes - other_boxes).max() <= SAME_LINE_MM:
+        return list(others)
     _, order = linear_sum_assignment(cdist(boxes, other_boxes))
     return [others[i] for i in order.tolist()]
 

@@ -4,10 +4,11 @@ Terms
     ring: the vertices of a closed boundary, as GEOS and the flattening of curves leave it.
     run: consecutive edges that one straight piece or one arc replaces. Its two ends stay where they are
         ("pinned"), so neighbouring runs meet exactly.
-    deviation: the largest distance from the run's vertices *and the middles of its edges* to what
-        replaces it. A vertex tells how far the arc misses the curve, a middle adds the sagitta of the
-        chord, so one bound holds both. A real polygon keeps its corners for that reason: the middles of
-        a coarse 36-gon lie too far inside the circle through its corners.
+    deviation: the largest distance from the run's edges, *not only their vertices*, to what replaces it. A
+        vertex tells how far the arc misses the curve; the point of an edge that comes nearest to the
+        centre, at or near its middle, adds the sagitta of the chord, so one bound holds both. A real
+        polygon keeps its corners for that reason: the middles of a coarse 36-gon lie too far inside the
+        circle through its corners.
     joint: a vertex where two runs meet. A *corner* is a joint that no arc within tolerance could pass.
 
 How: corners are found for all vertices at once. Between corners the longest run is looked for by
@@ -57,7 +58,7 @@ class Tally:
         points_in: vertices before.
         segments_out: straight pieces and arcs after.
         arcs_out: how many of these are arcs.
-        worst_mm: largest deviation of any vertex or edge middle from what replaced it.
+        worst_mm: largest distance of any point of an edge from what replaced it.
     """
 
     points_in: int = 0
@@ -100,7 +101,7 @@ def recover_arcs(ring: ArrayLike, *, tolerance: float = RECOVERY_TOLERANCE) -> R
 
     Args:
         ring: (n, 2) vertices, the first not repeated at the end.
-        tolerance: largest deviation, of vertices and of edge middles together.
+        tolerance: largest deviation, of vertices and of sagittas together.
     """
     points = _without_repeats(np.asarray(ring, dtype=float).reshape(-1, 2))
     count = len(points)
@@ -262,9 +263,12 @@ def _arc_fit(u: Points, v: Points, along: Points, across: Points, a: float, tole
         return _NO_FIT
     h = float(inner @ inner_power) / (2 * weight)
     radius = math.hypot(a, h)
+    if not a * a / 2 > _STRAIGHT * tolerance * radius:
+        return _NO_FIT  # flatter than a straight piece may be, or a centre beyond all numbers
     deviation = float((np.abs(power - 2 * h * v) / (np.hypot(u, v - h) + radius)).max())
     if not deviation <= tolerance:
         return _NO_FIT
+    deviation = max(deviation, _off_edges(u[0::2], v[0::2] - h, along, across, radius))
     left = float(inner.sum()) < 0  # an arc that turns left lies to the right of its chord
     bulge = _bulge(a, h if left else -h, radius)
     swept = (u[0::2] * across - (v[0::2] - h) * along) / radius
@@ -272,9 +276,21 @@ def _arc_fit(u: Points, v: Points, along: Points, across: Points, a: float, tole
         bulge, swept = -bulge, -swept
     sweep = 4 * math.atan(abs(bulge))
     agrees = abs(float(swept.sum()) / radius - sweep) < 0.1 * sweep
-    if sweep > _LARGEST_SWEEP or swept.min() < -tolerance or not agrees:
+    if deviation > tolerance or sweep > _LARGEST_SWEEP or swept.min() < -tolerance or not agrees:
         return _NO_FIT
     return _Fit(deviation, bulge)
+
+
+def _off_edges(x: Points, y: Points, edge_x: Points, edge_y: Points, radius: float) -> float:
+    """How far the points of edges that come nearest to the centre are from the circle, at most.
+
+    (x, y) are the edges' middles seen from the centre. An edge comes nearest where the centre's
+    perpendicular meets it, which is its middle only if both its ends are equally far.
+    """
+    squared = edge_x**2 + edge_y**2
+    towards = (x * edge_x + y * edge_y) ** 2 / squared
+    nearest = np.sqrt(np.maximum(x * x + y * y - towards, 0.0))
+    return float(np.where(towards < squared / 4, np.abs(nearest - radius), 0.0).max())
 
 
 def _bulge(a: float, h: float, radius: float) -> float:
@@ -393,8 +409,9 @@ def _circle(points: Points, tolerance: float) -> Recovery | None:
     radius = math.sqrt(max(0.0, k + cx * cx + cy * cy))
     spokes = centred - (cx, cy)
     following = np.roll(spokes, -1, axis=0)
-    middles = (spokes + following) / 2
-    deviation = max(_off_circle(spokes, radius), _off_circle(middles, radius))
+    middles, edges = (spokes + following) / 2, following - spokes
+    sagitta = _off_edges(middles[:, 0], middles[:, 1], edges[:, 0], edges[:, 1], radius)
+    deviation = max(_off_circle(spokes, radius), sagitta)
     steps = spokes[:, 0] * following[:, 1] - spokes[:, 1] * following[:, 0]
     turns = float(np.arctan2(steps, (spokes * following).sum(axis=1)).sum()) / (2 * math.pi)
     if deviation > tolerance or radius <= 2 * tolerance or round(abs(turns)) != 1:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import json
 import math
 import re
+from dataclasses import replace
 from pathlib import Path as FilePath
 from typing import Any
 
@@ -33,7 +34,7 @@ from inlayfit.errors import Cancelled, ReadBackError, WriteError
 from inlayfit.fit.gaps import gap_map
 from inlayfit.fit.result import FitResult, Half, HalfResult
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
 from inlayfit.formats.contract import ReadOptions, ReadResult
 from inlayfit.formats.dxf_read import read_dxf
 from inlayfit.formats.dxf_write import DxfVersion
@@ -157,8 +158,35 @@ def test_a_line_shifted_for_kerf_leaves_the_finished_edge_where_it_was(tmp_path:
     ((_, plug),) = gdal_areas(tmp_path / "plug.dxf")
     assert pocket == pytest.approx(math.pi * (12.5 - 0.1) ** 2, rel=2e-4)
     assert plug == pytest.approx(math.pi * (12.45 + 0.1) ** 2, rel=2e-4)
-    report = write_fit([("foot", foot())], tmp_path, ExportOptions(line=Line.KERF))
-    assert {finding.code for finding in report.findings} == {"export-no-kerf"}
+
+
+def test_only_a_beam_of_unknown_kerf_is_worth_a_warning(tmp_path: FilePath) -> None:
+    options = ExportOptions(line=Line.KERF)
+    milled = foot()
+    assert not write_fit([("foot", milled)], tmp_path, options).findings
+    assert gdal_areas(tmp_path / "plug.dxf")[0][1] == pytest.approx(math.pi * 12.45**2, rel=2e-5)
+    beam = replace(milled, spec=replace(milled.spec, plug=HalfSpec(0.0)))
+    (finding,) = write_fit([("foot", beam)], tmp_path, options).findings
+    assert finding.code == "export-no-kerf"
+    assert "plug" in finding.message
+
+
+def test_a_half_already_cut_is_written_as_it_is(tmp_path: FilePath) -> None:
+    cut = foot(kerf=0.2)
+    pocket = replace(cut.spec.pocket, state=HalfState.ALREADY_CUT)
+    write_fit(
+        [("foot", replace(cut, spec=replace(cut.spec, pocket=pocket)))],
+        tmp_path,
+        ExportOptions(line=Line.KERF),
+    )
+    assert gdal_areas(tmp_path / "pocket.dxf")[0][1] == pytest.approx(math.pi * 12.5**2, rel=2e-5)
+    assert gdal_areas(tmp_path / "plug.dxf")[0][1] == pytest.approx(math.pi * 12.55**2, rel=2e-4)
+
+
+def test_nothing_to_write_is_a_sentence(tmp_path: FilePath) -> None:
+    with pytest.raises(WriteError, match="no fitting to write"):
+        write_fit([], tmp_path)
+    assert names_in(tmp_path) == set()
 
 
 def test_a_mirrored_plug_is_a_mirror_image_in_its_place(tmp_path: FilePath) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import time
+from typing import Any
 
 import numpy as np
 import pytest
@@ -11,12 +12,14 @@ import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 
-from inlayfit.geometry.arcs import Recovery, curves_as_arcs, recover_arcs, region_paths, total
+from inlayfit.geometry.arcs import curves_as_arcs, recover_arcs, region_paths, total
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.morphology import closed, erode, opened
 from inlayfit.geometry.path import Bezier, Path, Points, arc_centres
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
+from inlayfit.geometry.transform import Transform
+from tests.strategies import examples, regions
 
 TOLERANCE = 0.001
 CHORD = EXACT.arc_mm
@@ -30,11 +33,20 @@ def regular(count: int, radius: float) -> Points:
 
 def largest_distance(ring: Points, path: Path) -> float:
     """Both ways, between the chords and the recovered line, by an engine that knows nothing of arcs."""
-    chords = shapely.LinearRing(ring)
-    line = shapely.LinearRing(flatten(path, FINE))
-    there = shapely.distance(shapely.points(_dense(ring)), line).max()
-    back = shapely.distance(shapely.points(np.asarray(line.coords)), chords).max()
-    return float(max(there, back))
+    line = flatten(path, FINE)
+    return max(farthest(_dense(ring), _closed(line)), farthest(line, _closed(ring)))
+
+
+def farthest(points: Points, line: Points) -> float:
+    """Largest distance of the points from the chords through `line`."""
+    segments: Any = shapely.linestrings(np.stack([line[:-1], line[1:]], axis=1))
+    tree = shapely.STRtree(segments)
+    _, distances = tree.query_nearest(shapely.points(points), return_distance=True, all_matches=False)
+    return float(distances.max())
+
+
+def _closed(ring: Points) -> Points:
+    return np.vstack([ring, ring[:1]])
 
 
 def _dense(ring: Points) -> Points:
@@ -59,6 +71,22 @@ def test_what_comes_back_stays_within_tolerance_of_every_chord(star: Region, ins
         recovery = recover_arcs(ring, tolerance=TOLERANCE)
         assert recovery.tally.worst_mm <= TOLERANCE
         assert largest_distance(ring, recovery.path) <= TOLERANCE + FINE
+
+
+@examples(25, 300)
+@given(regions(), st.floats(0.05, 2.0), st.floats(-0.2, 0.3), st.floats(-300, 300))
+def test_a_region_stays_valid_and_within_tolerance(
+    drawn: Region, radius: float, inset: float, x: float
+) -> None:
+    region = erode(opened(drawn, radius, EXACT), inset, EXACT).moved(Transform.shift(x, -x))
+    recovery = region_paths(region, tolerance=TOLERANCE)
+    for rings, polygon in zip(recovery.polygons, region.polygons, strict=True):
+        lines = [flatten(path, 1e-5) for path in rings]
+        recovered = shapely.Polygon(lines[0], lines[1:])
+        assert recovered.is_valid
+        there = shapely.distance(shapely.points(shapely.get_coordinates(recovered)), polygon.boundary).max()
+        back = shapely.distance(shapely.points(shapely.get_coordinates(polygon)), recovered.boundary).max()
+        assert max(there, back) <= TOLERANCE + 1e-5
 
 
 @given(rounded_stars())
@@ -181,6 +209,7 @@ def test_an_ellipse_becomes_arcs_within_tolerance() -> None:
     assert largest_distance(ring, recovery.path) <= TOLERANCE + FINE
 
 
+@examples(20, 300)
 @given(st.lists(st.floats(-20, 20), min_size=4, max_size=4))
 def test_a_bezier_becomes_arcs_within_tolerance_and_keeps_its_ends(numbers: list[float]) -> None:
     a, b, c, d = numbers
@@ -190,9 +219,8 @@ def test_a_bezier_becomes_arcs_within_tolerance_and_keeps_its_ends(numbers: list
     assert not arcs.curves
     assert np.array_equal(arcs.start, path.start)
     assert np.array_equal(arcs.end, path.end)
-    exact = shapely.LineString(curve.at(np.linspace(0, 1, 4001)))
-    off = shapely.distance(shapely.points(flatten(arcs, FINE)), exact)
-    assert off.max() <= TOLERANCE + 0.0002  # the 4001 samples' own chords
+    exact = curve.at(np.linspace(0, 1, 4001))
+    assert farthest(flatten(arcs, 1e-5), exact) <= TOLERANCE + 0.0002  # the 4001 samples' own chords
 
 
 def test_the_cost_grows_with_the_number_of_points_not_its_square() -> None:
@@ -200,10 +228,11 @@ def test_the_cost_grows_with_the_number_of_points_not_its_square() -> None:
         angles = np.arange(count) * 2 * math.pi / count
         radii = 50 + 5 * np.sin(7 * angles) + np.sin(31 * angles)
         ring = radii[:, None] * np.column_stack([np.cos(angles), np.sin(angles)])
-        start = time.perf_counter()
-        recovery: Recovery = recover_arcs(ring)
-        assert recovery.tally.points_in == count
-        return time.perf_counter() - start
+        times = []
+        for _ in range(3):
+            start = time.process_time()
+            recover_arcs(ring)
+            times.append(time.process_time() - start)
+        return min(times)
 
-    seconds(1000)
-    assert seconds(100_000) < 10
+    assert seconds(64_000) < 40 * seconds(4_000)  # sixteen times the points; its square would be 256
