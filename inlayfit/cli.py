@@ -198,7 +198,7 @@ def _window(arguments: list[str]) -> int:
     _check_has_screen()
     from inlayfit.app.main import run
 
-    return run(asked.files)
+    return run([str(file) for file in asked.files])
 
 
 def _check_is_file(file: Path) -> None:

@@ -122,4 +122,4 @@ def test_tests_mirror_the_package() -> None:
     folders = {
         path.name for path in (ROOT / "tests").iterdir() if path.is_dir() and list(path.glob("test_*.py"))
     }
-    assert folders - {"benchmarks"} <= rooms
+    assert folders - {"benchmarks", "corpus"} <= rooms
