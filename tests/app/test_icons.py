@@ -54,4 +54,4 @@ def test_it_is_there_at_every_size_and_ratio(size: int, qapp: QApplication) -> N
 
 def levels(mark: QIcon, mode: QIcon.Mode) -> NDArray[np.uint8]:
     image = mark.pixmap(QSize(32, 32), 1.0, mode).toImage().convertToFormat(QImage.Format.Format_ARGB32)
-    return np.frombuffer(image.constBits(), np.uint8).reshape(-1, 4)
+    return np.frombuffer(image.constBits(), np.uint8).reshape(-1, 4).copy()
