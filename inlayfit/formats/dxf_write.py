@@ -25,7 +25,6 @@ from ezdxf.layouts.layout import Modelspace
 
 from inlayfit.drawing import Drawing, Figure, draw
 from inlayfit.geometry.arcs import RECOVERY_TOLERANCE, curves_as_arcs
-from inlayfit.geometry.extent import extent
 from inlayfit.geometry.path import Bezier, Path
 
 NAME_TAG = "INLAYFIT"
@@ -156,11 +155,11 @@ def _set_up(document: DxfDocument, drawing: Drawing, version: DxfVersion) -> Non
         document.units = InsertUnits.Millimeters
         document.header["$MEASUREMENT"] = 1
     document.appids.add(NAME_TAG)
-    box = extent(path for figure in drawing for path in figure.contours)
-    if box is not None:
+    boxes = np.array([path.bounds() for figure in drawing for path in figure.contours])
+    if len(boxes):
         space = document.modelspace()
-        space.dxf.extmin = (box[0], box[1], 0.0)
-        space.dxf.extmax = (box[2], box[3], 0.0)
+        space.dxf.extmin = (*boxes[:, :2].min(axis=0).tolist(), 0.0)
+        space.dxf.extmax = (*boxes[:, 2:].max(axis=0).tolist(), 0.0)
     for layer in drawing.layers:
         name = layer_name(layer, version=version)
         if name not in document.layers:

@@ -25,7 +25,6 @@ import svgwrite
 
 from inlayfit.drawing import Drawing, Figure, draw
 from inlayfit.geometry.arcs import RECOVERY_TOLERANCE, curves_as_arcs
-from inlayfit.geometry.extent import extent
 from inlayfit.geometry.path import Bezier, Path
 
 Page = tuple[float, float, float, float]
@@ -114,10 +113,10 @@ class _PathDataSink:
 
 def page_of(drawing: Drawing) -> Page:
     """The box of everything drawn, as the page of an SVG."""
-    box = extent(path for figure in drawing for path in figure.contours)
-    if box is None:
+    boxes = np.array([path.bounds() for figure in drawing for path in figure.contours])
+    if not len(boxes):
         return 0.0, 0.0, 1.0, 1.0
-    x0, y0, x1, y1 = box
+    (x0, y0), (x1, y1) = boxes[:, :2].min(axis=0).tolist(), boxes[:, 2:].max(axis=0).tolist()
     return x0, y0, max(x1, x0 + _SMALLEST_PAGE_MM), max(y1, y0 + _SMALLEST_PAGE_MM)
 
 
