@@ -128,7 +128,7 @@ def parse_unit(text: str) -> Unit:
     unit = _NAMES.get(name)
     if unit is None:
         raise LengthError(
-            f"“{_shown(text)}” is not a unit known here; use mm, cm, m, µm, in, ft, thou or tenths.",
+            f"“{_shown(text)}” is not a unit known here; use mm, cm, m, µm, in, ft, thou, tenths or px.",
             text=text,
         )
     return unit

@@ -191,8 +191,8 @@ def test_fit_shows_clearance_per_side_and_overall(
 ) -> None:
     assert main(["fit", str(rectangle), *FIT, "--out", str(rectangle.parent / "out")]) == 0
     text = capsys.readouterr().out
-    assert "asked for 0.050 per side (0.100 overall)" in text
-    assert "tightest 0.050 per side (0.100 overall)" in text
+    assert "asked for 0.050 mm per side (0.100 mm overall)" in text
+    assert "tightest 0.050 mm per side (0.100 mm overall)" in text
     assert "plug.dxf" in text
 
 

@@ -13,10 +13,16 @@ from typing import Any
 from inlayfit.document.imports import Imported, Outline
 from inlayfit.finding import Finding, heaviest_first
 from inlayfit.fit.result import FitResult, GapMap, HalfResult
-from inlayfit.fit.spec import HalfSpec
+from inlayfit.fit.spec import HalfSpec, Relief
 from inlayfit.units import Unit, format_length, format_per_side
 
 _DIGITS = 6
+_RELIEF_WORDS = {
+    Relief.ROUNDED: "rounded",
+    Relief.DOG_BONE: "dog-bone",
+    Relief.T_BONE: "T-bone",
+    Relief.BY_HAND: "hand",
+}
 
 
 def inspect_json(imported: Imported) -> dict[str, Any]:
@@ -59,7 +65,7 @@ def fit_text(name: str, result: FitResult) -> str:
     spec = result.spec
     return "\n".join(
         [
-            f"{name}: asked for {format_per_side(spec.clearance_mm, Unit.MM)}",
+            f"{name}: asked for {format_per_side(spec.clearance_mm, Unit.MM, with_unit=True)}",
             f"  gap     {_gap(result.gap)}",
             f"  pocket  {_half(spec.pocket, result.pocket)}",
             f"  plug    {_half(spec.plug, result.plug)}",
@@ -86,16 +92,17 @@ def _gap(gap: GapMap) -> str:
         return "none to measure"
     x, y = gap.tightest[0].place_mm if gap.tightest else (float("nan"), float("nan"))
     at = f" at x {x:.2f}, y {y:.2f}" if gap.tightest else ""
-    mean, widest = (format_length(value, Unit.MM, with_unit=False) for value in (gap.mean_mm, gap.max_mm))
+    mean, widest = (format_length(value, Unit.MM) for value in (gap.mean_mm, gap.max_mm))
     overlap = f"; overlap {gap.overlap_mm2:.2f} mm²" if gap.overlap_mm2 > 0 else ""
-    return f"tightest {format_per_side(gap.min_mm, Unit.MM)}{at}; mean {mean}, widest {widest}{overlap}"
+    tightest = format_per_side(gap.min_mm, Unit.MM, with_unit=True)
+    return f"tightest {tightest}{at}; mean {mean}, widest {widest}{overlap}"
 
 
 def _half(spec: HalfSpec, half: HalfResult) -> str:
     tools = [("cutter", spec.cutter_mm), ("kerf", spec.kerf_mm)]
     tool = ", ".join(f"{name} {width:.3f} mm" for name, width in tools if width) or "no cutter"
     kinds = Counter(cut.kind for cut in half.reliefs)
-    reliefs = [f", {counted(count, f'{kind.value} relief')}" for kind, count in kinds.items()]
+    reliefs = [f", {counted(count, f'{_RELIEF_WORDS[kind]} relief')}" for kind, count in kinds.items()]
     rough = f", roughing leaves {spec.finishing_allowance_mm:.3f} mm" if half.rough is not None else ""
     state = spec.state.value.replace("-", " ")
     return f"{state}, {tool}, {half.outline.area:.2f} mm²{''.join(reliefs)}{rough}"
