@@ -14,6 +14,7 @@ from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.width import Passage
 
+_SEEN_MM = 0.005  # a corner rounded by less cannot be felt with a fingernail; common practice, no source
 _MEANT_MM = 0.001  # a gap this much smaller than asked for is the arithmetic's, not the fit's
 
 
@@ -40,7 +41,7 @@ def of_reach(
     findings = [
         _unreached(residue, half, which, narrow) for residue in left if residue.kind is not ResidueKind.CORNER
     ]
-    corners = [residue for residue in left if residue.kind is ResidueKind.CORNER]
+    corners = [r for r in left if r.kind is ResidueKind.CORNER and r.depth > _SEEN_MM]
     if corners and which is Half.POCKET and half.relief is Relief.ROUNDED:
         findings.append(_corners_rounded(corners, half))
     return findings

@@ -143,7 +143,7 @@ def _plug_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
 
 def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
     """The plug stays as it is; the mirror image of `_plug_to_cut`."""
-    cut = closed(drawn, spec.plug.radius_mm, tolerance)
+    cut = closed(drawn, spec.plug.radius_mm, tolerance).union(drawn)
     sharper = residues(cut, drawn, spec.plug.radius_mm, tolerance)
     insert = cut if sharper else drawn
     progress.raise_if_cancelled()
@@ -184,8 +184,13 @@ def _coarse(drawn: Region, tolerance: Tolerance) -> Region:
 @lru_cache(maxsize=16)
 def _pocket_reach(drawn: Region, radius: float, tolerance: Tolerance) -> tuple[Region, tuple[Residue, ...]]:
     """What a cutter leaves of a drawn pocket, and its residues; kept, because a slider asks for it again."""
-    reached = opened(drawn, radius, tolerance)
+    reached = _within(opened(drawn, radius, tolerance), drawn, tolerance)
     return reached, residues(drawn, reached, radius, tolerance)
+
+
+def _within(reached: Region, drawn: Region, tolerance: Tolerance) -> Region:
+    """An opening lies inside what was opened; chords can carry it past the tip of a thin spike."""
+    return reached.common(drawn) if _is_exact(tolerance) else reached
 
 
 def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:

@@ -123,15 +123,17 @@ def _tight_sweeps(larger: Region, smaller: Region, slack: float) -> Region:
 def thick_parts(region: Region, thickness: float) -> Region:
     """Pieces of which some part is thicker than `thickness`; the rest is numerical dust.
 
-    Thick parts that only a film of dust joins come apart. A sliver's largest inscribed disk is bounded by
-    twice its area over its perimeter, which sorts out most of the dust without an erosion.
+    Films of dust that a piece drags along its walls are cut off, so thick parts that only a film joins come
+    apart. A piece with less area than the disk that has to
+    fit into it is dust, which sorts out most of it without an erosion.
     """
     polygons = np.array(region.polygons, dtype=object)
-    sizes = 4 * shapely.area(polygons) / np.maximum(shapely.length(polygons), 1e-300)
-    polygons = polygons[sizes > thickness / 2]
+    polygons = polygons[shapely.area(polygons) > np.pi / 4 * thickness**2]
     cores = shapely.buffer(polygons, -thickness / 2, quad_segs=2)
     counts = shapely.get_num_geometries(cores) * ~shapely.is_empty(cores)
-    kept: list[BaseGeometry] = list(polygons[counts == 1])
+    single = counts == 1
+    near = shapely.buffer(cores[single], 2 * thickness, quad_segs=4)
+    kept: list[BaseGeometry] = list(shapely.intersection(polygons[single], near))
     for polygon, core in zip(polygons[counts > 1], cores[counts > 1], strict=True):
         kept += [polygon.intersection(shapely.buffer(part, 2 * thickness)) for part in core.geoms]
     return Region.of(GeometryCollection(kept))
