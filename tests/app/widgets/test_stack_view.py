@@ -1,0 +1,172 @@
+"""The stack view: faces are taken hold of by mouse or keys, and the step is drawn at the gauge's scale."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PySide6.QtCore import QPoint, QRectF, Qt
+from PySide6.QtGui import QImage, QPainter
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app import theme
+from inlayfit.app.theme import LIGHT, Theme
+from inlayfit.app.widgets.paint_stack import (
+    StackPart,
+    StackSection,
+    face_lines,
+    gauge_factor,
+    gauge_scale,
+    paint_section,
+    section_shape,
+)
+from inlayfit.app.widgets.stack_view import StackView
+from inlayfit.bench.stack import Spread, Stack
+from inlayfit.units import Unit
+
+LEFT = Qt.MouseButton.LeftButton
+AREA = QRectF(0, 0, 360, 212)
+
+
+def section(insert: float, depth: float, bed: float = 0.0, spread: float = 0.0) -> StackSection:
+    stack = Stack(Spread.plus_minus(insert, spread), Spread.exact(depth), Spread.exact(bed))
+    return StackSection(stack, insert_word="copper", bed_word="thin CA", host_word="cherry")
+
+
+@pytest.fixture
+def view(qtbot: QtBot, qapp: QApplication) -> StackView:
+    theme.apply(qapp, Theme.LIGHT)
+    widget = StackView()
+    qtbot.addWidget(widget)
+    widget.resize(360, 212)
+    widget.set_section(section(2.98, 2.995, 0.02, 0.03))
+    widget.show()
+    return widget
+
+
+def heard(signal: Any) -> list[tuple[StackPart, float]]:
+    values: list[tuple[StackPart, float]] = []
+    signal.connect(lambda part, mm: values.append((part, mm)))
+    return values
+
+
+def face(view: StackView, part: StackPart) -> QPoint:
+    shape = section_shape(QRectF(view.rect()), view.section)
+    return face_lines(shape, view.section)[part].center().toPoint()
+
+
+@given(st.floats(2.9, 3.1), st.floats(0.0, 0.05))
+def test_the_step_is_drawn_at_the_scale_of_the_gauge(insert: float, spread: float) -> None:
+    shown = section(insert, 3.0, spread=spread)
+    shape = section_shape(AREA, shown)
+    step = shape.face_y - shape.insert.top()
+    assert step == pytest.approx((insert - 3.0) * gauge_scale(shown), abs=0.5)
+    assert gauge_factor(shown) in (10, 20, 50, 100, 200, 400)
+
+
+@given(st.floats(0.1, 30), st.floats(0.1, 30), st.floats(0, 3))
+def test_whatever_the_heights_the_insert_stays_in_the_picture(
+    insert: float, depth: float, bed: float
+) -> None:
+    shape = section_shape(AREA, section(insert, depth, bed))
+    assert AREA.top() <= shape.insert.top() < shape.insert.bottom() <= shape.floor_y
+
+
+@pytest.mark.parametrize(
+    ("part", "down"), [(StackPart.INSERT, -1), (StackPart.BED, -1), (StackPart.DEPTH, 1)]
+)
+def test_dragging_a_face_says_its_new_height_once_at_the_end(
+    view: StackView, part: StackPart, down: int
+) -> None:
+    dragging, released = heard(view.height_dragging), heard(view.height_released)
+    before, scale = view.section.height_mm(part), gauge_scale(view.section)
+    start = face(view, part)
+    QTest.mousePress(view, LEFT, pos=start)
+    QTest.mouseMove(view, start + QPoint(0, -6))
+    QTest.mouseMove(view, start + QPoint(0, -12))
+    assert not released
+    QTest.mouseRelease(view, LEFT, pos=start + QPoint(0, -12))
+    assert released == [dragging[-1]]
+    assert released[0][0] is part
+    assert released[0][1] == pytest.approx(max(0, before - down * 12 / scale), abs=0.0006)
+
+
+def test_escape_takes_a_drag_back(view: StackView) -> None:
+    dragging, released = heard(view.height_dragging), heard(view.height_released)
+    start = face(view, StackPart.INSERT)
+    QTest.mousePress(view, LEFT, pos=start)
+    QTest.mouseMove(view, start + QPoint(0, -10))
+    QTest.keyClick(view, Qt.Key.Key_Escape)
+    QTest.mouseRelease(view, LEFT, pos=start)
+    assert dragging[-1] == (StackPart.INSERT, 2.98)
+    assert not released
+
+
+def test_every_face_is_reached_and_moved_by_keys(view: StackView) -> None:
+    released = heard(view.height_released)
+    seen = set()
+    for _ in range(3):
+        QTest.keyClick(view, Qt.Key.Key_Right)
+        seen.add(view.held_part)
+        QTest.keyClick(view, Qt.Key.Key_Up)
+    assert seen == set(StackPart)
+    assert dict(released) == pytest.approx(
+        {StackPart.DEPTH: 3.005, StackPart.BED: 0.03, StackPart.INSERT: 2.99}
+    )
+    QTest.keyClick(view, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+    assert released[-1][0] is StackPart.INSERT
+    assert released[-1][1] == pytest.approx(2.88)
+
+
+def test_heights_never_become_negative(view: StackView) -> None:
+    released = heard(view.height_released)
+    while view.held_part is not StackPart.BED:
+        QTest.keyClick(view, Qt.Key.Key_Right)
+    QTest.keyClick(view, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+    assert released == [(StackPart.BED, 0.0)]
+
+
+def test_enter_and_double_click_ask_for_the_box(view: StackView) -> None:
+    asked: list[StackPart] = []
+    view.part_activated.connect(asked.append)
+    QTest.keyClick(view, Qt.Key.Key_Return)
+    QTest.mouseDClick(view, LEFT, pos=face(view, StackPart.DEPTH))
+    assert asked == [StackPart.INSERT, StackPart.DEPTH]
+
+
+def test_a_screen_reader_hears_the_answer_and_the_heights(view: StackView) -> None:
+    text = view.accessibleDescription()
+    minus = "\N{MINUS SIGN}"
+    assert text.startswith(f"Flush, +0.005, between {minus}0.025 to +0.035.")
+    assert "thin CA 0.020 mm" in text
+    view.set_unit(Unit.THOU)
+    assert "thou" in view.accessibleDescription()
+
+
+def ink(shown: StackSection, token: str, *, dimmed: bool = False) -> int:
+    image = QImage(360, 212, QImage.Format.Format_RGB32)
+    image.fill(theme.colour(LIGHT.panel))
+    painter = QPainter(image)
+    paint_section(painter, AREA, shown, LIGHT, Unit.MM, held=None, dimmed=dimmed)
+    painter.end()
+    pixels = np.frombuffer(image.constBits(), np.uint32) & 0xFFFFFF
+    return int(np.count_nonzero(pixels == theme.colour(token).rgb() & 0xFFFFFF))
+
+
+def test_a_thicker_insert_leaves_more_ink_of_its_own(qtbot: QtBot) -> None:
+    assert ink(section(3.05, 3.0), LIGHT.plug_tint) > ink(section(2.95, 3.0), LIGHT.plug_tint) + 500
+
+
+def test_a_preview_is_dimmed(qtbot: QtBot) -> None:
+    assert ink(section(3, 3), LIGHT.text, dimmed=True) < ink(section(3, 3), LIGHT.text)
+
+
+def test_it_paints_at_extremes(view: StackView) -> None:
+    for shown in (section(30, 0.1), section(0.1, 30, 2.0), section(3, 3, 0.0, 0.5), section(3.0, 3.0)):
+        view.set_section(shown)
+        view.grab()
