@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QUrl
+from PySide6.QtCore import QCoreApplication, Qt, QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -67,6 +67,7 @@ class SettingsPage(QDialog):
         area = QScrollArea()
         area.setWidgetResizable(True)
         area.setWidget(body)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         folder = QPushButton(self.tr("Open &folder"))
         folder.setToolTip(self.tr("<b>Open folder</b><br>Shows where the settings are kept."))

@@ -85,7 +85,7 @@ class MainWindow(QMainWindow):
         self.session = session
         self._keep = keep
         self._scenes = SceneSource()
-        self._checks: tuple[Check, ...] = ()
+        self.checks: tuple[Check, ...] = ()
         self._was_open: bool | None = None
         self.documents = Documents(session, self, recent=recent)
         self._take_theme()
@@ -232,7 +232,7 @@ class MainWindow(QMainWindow):
         session, solution = self.session, self.session.solution
         results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
         problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
-        self._checks = checks(state, results, problems)
+        self.checks = checks(state, results, problems)
         scene = self._scenes.scene(state, solution)
         self.map.set_scene(scene)
         lead = state.chosen[0] if state.chosen else None
@@ -241,18 +241,18 @@ class MainWindow(QMainWindow):
         self.map.set_stale(session.is_stale)
         shown = scene.fitting(lead)
         if shown is not None and self.map.chosen_spot is None and shown.spots:
-            self.map.set_chosen_spot(session.spot)
+            self.map.set_chosen_spot(session.spot, into_view=False)
         self.spot.show_fitting(shown)
         self.legend.show_fitting(shown, state.unit, is_stale=session.is_stale)
-        self.verdict_bar.show_verdict(verdict(state, results, self._checks), is_stale=session.is_stale)
+        self.verdict_bar.show_verdict(verdict(state, results, self.checks), is_stale=session.is_stale)
         names = {o.id: o.name or o.id for o in state.outlines} if len(state.chosen) > 1 else {}
-        self.checks_panel.show_checks(self._checks, names)
+        self.checks_panel.show_checks(self.checks, names)
         self._show_open_checks()
         if state.lead is not None:
             self.map.set_summary(sentence(state.lead, state.unit, self.tr(PATTERN)))
 
     def _show_open_checks(self) -> None:
-        still = [check.finding for check in self._checks if not check.finding.fixed]
+        still = [check.finding for check in self.checks if not check.finding.fixed]
         counts = {severity: sum(f.severity is severity for f in still) for severity in Severity}
         words = counted(len(still), self.tr("1 check open"), self.tr("{0} checks open"))
         if not still:
@@ -342,9 +342,10 @@ class MainWindow(QMainWindow):
         wanted = self.session.settings.text("theme")
         of = theme.Theme(wanted) if wanted != "system" else system_theme()
         app = QApplication.instance()
-        if isinstance(app, QApplication):
+        if isinstance(app, QApplication) and app.styleSheet() != theme.style_sheet(of):
             theme.apply(app, of)
-        self.setStyleSheet(window_sheet(of))
+        if self.styleSheet() != window_sheet(of):
+            self.setStyleSheet(window_sheet(of))
 
     def _take_settings(self) -> None:
         """Everything that the settings say about the window."""

@@ -50,7 +50,14 @@ def no_question_is_asked(monkeypatch: pytest.MonkeyPatch) -> None:
     def refuse(*_: object, **__: object) -> object:
         pytest.fail("a dialog was opened that this test does not answer")
 
-    for name in ("open_files", "save_project_as", "export_folder", "unsaved_work", "replace_files", "recovery"):
+    for name in (
+        "open_files",
+        "save_project_as",
+        "export_folder",
+        "unsaved_work",
+        "replace_files",
+        "recovery",
+    ):
         monkeypatch.setattr(prompts, name, refuse)
 
 
@@ -67,7 +74,9 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
 
     def make() -> MainWindow:
         session = Session(Settings().with_value("theme", "light"))
-        window = MainWindow(session, recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
+        window = MainWindow(
+            session, recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json"
+        )
         session.setParent(window)
         qtbot.addWidget(window, before_close_func=_close_quietly)
         window.resize(1440, 900)

@@ -147,12 +147,12 @@ class GapMapView(MovingCanvas):
         """Choose outlines, without a signal."""
         self._show(replace(self._layers, chosen_outlines=frozenset(keys)))
 
-    def set_chosen_spot(self, number: int | None) -> None:
-        """Choose a tight spot, without a signal; it is moved into view."""
+    def set_chosen_spot(self, number: int | None, *, into_view: bool = True) -> None:
+        """Choose a tight spot, without a signal; it is moved into view unless that is not wanted."""
         self._chosen_spot = number
         self._keep_spot_valid()
         fitting = self.chosen_fitting
-        if fitting is not None and self._chosen_spot is not None:
+        if into_view and fitting is not None and self._chosen_spot is not None:
             self.centre_on(*fitting.spots[self._chosen_spot].place_mm)
         self._tell_screen_reader()
         self.update()

@@ -100,7 +100,7 @@ class VerdictBar(QWidget):
         self._why = ElidedLabel()
         self._show = QPushButton(self.tr("Show"))
         self._show.setToolTip(self.tr("<b>Show</b><br>Goes to the place in the gap map and the loupe."))
-        self._fix = QPushButton()
+        self._fix = QPushButton(self.tr("Mend"))
         self._fix.setProperty("step", "next")
         self._show.clicked.connect(self._on_show_clicked)
         self._fix.clicked.connect(self._on_fix_clicked)

@@ -1,0 +1,423 @@
+"""The window driven as a person would: clicks and keys, and the document looked at afterwards."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
+from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app import prompts
+from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
+from inlayfit.app.prompts import Unsaved
+from inlayfit.app.session import Session
+from inlayfit.app.window import MainWindow
+from inlayfit.document import edits
+from inlayfit.document.project_file import load_project
+from inlayfit.fit.result import Half
+from inlayfit.fit.spec import HalfState, Relief
+from inlayfit.units import Unit
+from tests.app.conftest import FEET, LEAF, discs
+
+Settled = Callable[[Session], None]
+
+
+@pytest.fixture
+def open_discs(window: MainWindow, settled: Settled) -> MainWindow:
+    window.session.start(discs(2), title="discs")
+    settled(window.session)
+    return window
+
+
+def _spec(window: MainWindow) -> object:
+    lead = window.session.state.lead
+    assert lead is not None
+    return lead.spec
+
+
+def test_a_file_opens_solves_and_shows_without_a_dialog(
+    window: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window.documents.open_files([LEAF])
+    qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
+    settled(window.session)
+    assert window.session.solution.lead is not None
+    assert window.pages.currentIndex() == 1
+    assert window.map.scene.fittings
+    assert not window.session.is_modified
+    assert window.documents.recent[0].path == LEAF.resolve()
+
+
+def test_the_open_button_asks_for_a_file(
+    window: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(prompts, "open_files", lambda *_: [FEET])
+    qtbot.mouseClick(window.empty.open_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
+    assert len(window.session.state.outlines) == len(window.session.state.chosen)
+
+
+def test_the_sample_opens_with_one_check_whose_fix_mends_it(
+    window: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    qtbot.mouseClick(window.empty.sample_button, Qt.MouseButton.LeftButton)
+    settled(window.session)
+    assert window.verdict_bar.fix_button.isVisible()
+    open_before = [c for c in window.checks if c.outline_id and c.fix is not None]
+    assert len(open_before) == 1
+    qtbot.mouseClick(window.verdict_bar.fix_button, Qt.MouseButton.LeftButton)
+    settled(window.session)
+    assert not any(c.finding.code == open_before[0].finding.code for c in window.checks)
+    window.actions_by_name["undo"].trigger()
+    settled(window.session)
+    assert [c.finding.code for c in window.checks if c.fix] == [open_before[0].finding.code]
+
+
+def test_typing_a_clearance_sets_it_in_any_unit(open_discs: MainWindow, qtbot: QtBot) -> None:
+    window = open_discs
+    window.actions_by_name["edit_clearance"].trigger()
+    box = window.sentence.clearance_box
+    assert box.hasFocus() or box.isAncestorOf(QApplication.focusWidget())
+    qtbot.keyClicks(box.lineEdit(), "2 thou")
+    qtbot.keyClick(box.lineEdit(), Qt.Key.Key_Return)
+    assert window.session.state.fitting("o0").spec.clearance_mm == pytest.approx(0.0508, abs=1e-12)
+    assert window.ruler.box.mm == pytest.approx(0.0508)
+    assert window.ruler.ruler.value() == 51
+
+
+def test_a_refused_length_changes_nothing(open_discs: MainWindow, qtbot: QtBot) -> None:
+    before = open_discs.session.state
+    box = open_discs.sentence.clearance_box
+    box.selectAll()
+    qtbot.keyClicks(box.lineEdit(), "5 mil")
+    qtbot.keyClick(box.lineEdit(), Qt.Key.Key_Return)
+    assert open_discs.session.state is before
+    assert box.refusal
+
+
+def test_dragging_the_ruler_previews_and_is_one_undo_step(
+    open_discs: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window, ruler = open_discs, open_discs.ruler.ruler
+    start = window.session.state
+    handle = ruler.handle_rect().center().toPoint()
+    qtbot.mousePress(ruler, Qt.MouseButton.LeftButton, pos=handle)
+    for dx in (20, 45, 80):
+        qtbot.mouseMove(ruler, handle + QPoint(dx, 0))
+    assert window.session.is_in_gesture
+    assert window.session.state is start
+    assert window.session.shown != start
+    qtbot.mouseRelease(ruler, Qt.MouseButton.LeftButton, pos=handle + QPoint(80, 0))
+    settled(window.session)
+    assert window.session.undo_stack.count() == 1
+    after = window.session.state.fitting("o0").spec.clearance_mm
+    assert after > start.fitting("o0").spec.clearance_mm
+    assert window.sentence.clearance_box.mm == pytest.approx(after)
+    qtbot.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert window.session.state == start
+
+
+def test_escape_takes_a_drag_back(open_discs: MainWindow, qtbot: QtBot, settled: Settled) -> None:
+    window, ruler = open_discs, open_discs.ruler.ruler
+    start = window.session.state
+    handle = ruler.handle_rect().center().toPoint()
+    qtbot.mousePress(ruler, Qt.MouseButton.LeftButton, pos=handle)
+    qtbot.mouseMove(ruler, handle + QPoint(60, 0))
+    qtbot.keyClick(ruler, Qt.Key.Key_Escape)
+    qtbot.mouseRelease(ruler, Qt.MouseButton.LeftButton, pos=handle + QPoint(60, 0))
+    settled(window.session)
+    assert window.session.state is start
+    assert window.session.shown is start
+    assert window.session.undo_stack.count() == 0
+
+
+@pytest.mark.parametrize(
+    ("key", "modifier", "um"),
+    [
+        (Qt.Key.Key_Right, Qt.KeyboardModifier.NoModifier, 31),
+        (Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier, 20),
+        (Qt.Key.Key_PageUp, Qt.KeyboardModifier.NoModifier, 80),
+    ],
+)
+def test_keys_move_the_ruler_by_whole_micrometres(
+    open_discs: MainWindow, qtbot: QtBot, key: Qt.Key, modifier: Qt.KeyboardModifier, um: int
+) -> None:
+    qtbot.keyClick(open_discs.ruler.ruler, key, modifier)
+    assert open_discs.session.state.fitting("o0").spec.clearance_mm == um / 1000
+    assert open_discs.session.undo_stack.count() == 1
+
+
+def test_a_word_of_the_sentence_is_chosen_by_its_menu(open_discs: MainWindow) -> None:
+    box = open_discs.sentence.box("pocket_state")
+    assert isinstance(box, ChoiceBox)
+    box.action_for(HalfState.ALREADY_CUT).trigger()
+    assert open_discs.session.state.fitting("o0").spec.pocket.state is HalfState.ALREADY_CUT
+    assert box.text() == "already cut"
+    corners = open_discs.sentence.box("corners")
+    assert isinstance(corners, ChoiceBox)
+    corners.action_for((Relief.ROUNDED, Relief.DOG_BONE)).trigger()
+    assert open_discs.session.state.fitting("o0").spec.plug.relief is Relief.DOG_BONE
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+def test_a_form_of_the_sentence_opens_by_key_and_keeps_what_is_typed(
+    open_discs: MainWindow, qtbot: QtBot
+) -> None:
+    box = open_discs.sentence.box("plug_cutter")
+    assert isinstance(box, FormBox)
+    box.setFocus()
+    qtbot.keyClick(box, Qt.Key.Key_Return)
+    qtbot.waitUntil(box.popup.isVisible)
+    length = box.popup.form.itemAt(0, box.popup.form.ItemRole.FieldRole).widget()
+    length.selectAll()
+    qtbot.keyClicks(length.lineEdit(), "1/8 in")
+    qtbot.keyClick(length.lineEdit(), Qt.Key.Key_Return)
+    assert open_discs.session.state.fitting("o0").spec.plug.cutter_mm == 3.175
+    box.popup.close()
+
+
+def test_a_click_on_the_map_chooses_an_outline_and_ctrl_adds_it(
+    open_discs: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window = open_discs
+
+    def at(x_mm: float) -> QPoint:
+        x, y = window.map.view.to_px(x_mm, 0.0)
+        return QPoint(round(x), round(y))
+
+    qtbot.mouseClick(window.map, Qt.MouseButton.LeftButton, pos=at(40.0))
+    assert window.session.state.chosen == ("o1",)
+    settled(window.session)
+    qtbot.mouseClick(window.map, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier, at(0.0))
+    assert set(window.session.state.chosen) == {"o0", "o1"}
+    settled(window.session)
+    assert {f.key for f in window.map.scene.fittings} == {"o0", "o1"}
+
+
+def test_choosing_keeps_the_view(open_discs: MainWindow, settled: Settled) -> None:
+    view = open_discs.map.view
+    open_discs.session.do(lambda s: edits.choose(s, ["o1"]))
+    settled(open_discs.session)
+    assert open_discs.map.view == view
+
+
+def test_the_list_and_the_map_have_one_choice(open_discs: MainWindow, settled: Settled) -> None:
+    outlines = open_discs.outlines.list
+    assert [i.text() for i in outlines.selectedItems()] == ["disc 0"]
+    outlines.item(1).setSelected(True)
+    assert open_discs.session.state.chosen == ("o0", "o1")
+    open_discs.session.undo_stack.undo()
+    assert [i.text() for i in outlines.selectedItems()] == ["disc 0"]
+    settled(open_discs.session)
+
+
+def test_renaming_in_the_list_is_an_edit(open_discs: MainWindow) -> None:
+    open_discs.outlines.list.item(0).setText("glide foot")
+    assert open_discs.session.state.outline("o0").name == "glide foot"
+    open_discs.session.undo_stack.undo()
+    assert open_discs.outlines.list.item(0).text() == "disc 0"
+
+
+def test_units_change_everywhere_at_once_and_nothing_else(open_discs: MainWindow) -> None:
+    before = open_discs.session.state
+    open_discs.actions_by_name["unit_thou"].trigger()
+    assert open_discs.session.state.unit is Unit.THOU
+    assert open_discs.session.state.fittings == before.fittings
+    assert "thou" in open_discs.sentence.clearance_box.lineEdit().text()
+    assert "thou" in open_discs.ruler.box.lineEdit().text()
+    assert "thou" in open_discs.sentence.accessibleDescription()
+    assert "thou" in open_discs.strip.unit_button.text()
+    open_discs.session.undo_stack.undo()
+    assert open_discs.session.state == before
+
+
+def test_export_writes_both_halves_into_the_folder(
+    open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(prompts, "export_folder", lambda *_: tmp_path / "cut")
+    open_discs.actions_by_name["export"].trigger()
+    qtbot.waitUntil(lambda: "Wrote" in open_discs.strip.message, timeout=20_000)
+    names = {p.name for p in (tmp_path / "cut").iterdir()}
+    assert {"pocket.dxf", "plug.dxf", "pocket.svg", "plug.svg", "gap.svg", "fit.json"} <= names
+    assert open_discs.notice.text == ""
+
+
+def test_export_waits_for_the_exact_answer(
+    open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    import json
+
+    monkeypatch.setattr(prompts, "export_folder", lambda *_: tmp_path / "cut")
+    open_discs.session.do(lambda s: edits.set_clearance(s, 0.123))
+    assert open_discs.session.is_stale
+    open_discs.actions_by_name["export"].trigger()
+    qtbot.waitUntil(lambda: (tmp_path / "cut" / "fit.json").exists(), timeout=20_000)
+    fit = json.loads((tmp_path / "cut" / "fit.json").read_text())
+    assert fit["fittings"][0]["clearance_mm"] == 0.123
+
+
+def test_a_project_is_saved_reopened_and_equal(
+    open_discs: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot
+) -> None:
+    path = tmp_path / "tray.inlayfit"
+    monkeypatch.setattr(prompts, "save_project_as", lambda *_: path)
+    open_discs.session.do(lambda s: edits.set_clearance(s, 0.05))
+    assert "[*]" in open_discs.windowTitle()
+    assert open_discs.isWindowModified()
+    open_discs.actions_by_name["save"].trigger()
+    assert not open_discs.isWindowModified()
+    saved = open_discs.session.state
+    assert load_project(path) == saved
+    open_discs.session.do(lambda s: edits.set_clearance(s, 0.1))
+    open_discs.actions_by_name["save"].trigger()
+    open_discs.documents.open_files([path])
+    qtbot.waitUntil(lambda: "Opened" in open_discs.strip.message)
+    assert open_discs.session.state == load_project(path)
+    assert open_discs.session.title == "tray"
+
+
+def test_leaving_unsaved_work_asks_and_can_be_called_off(
+    open_discs: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    open_discs.session.do(lambda s: edits.set_clearance(s, 0.05))
+    before = open_discs.session.state
+    monkeypatch.setattr(prompts, "unsaved_work", lambda *_: Unsaved.CANCEL)
+    open_discs.documents.open_files([FEET])
+    assert open_discs.session.state is before
+    assert not open_discs.close()
+    monkeypatch.setattr(prompts, "unsaved_work", lambda *_: Unsaved.DROP)
+    assert open_discs.close()
+
+
+def _drop(window: MainWindow, target: QWidget, at: QPointF, data: QMimeData) -> None:
+    how = (Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier)
+    entering = QDragEnterEvent(at.toPoint(), *how)
+    QApplication.sendEvent(target, entering)
+    assert entering.isAccepted()
+    QApplication.sendEvent(target, QDropEvent(at, *how))
+
+
+def _files(*paths: Path) -> QMimeData:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
+    return data
+
+
+def test_a_drop_on_the_right_half_is_a_plug_and_a_second_drop_adds(
+    window: MainWindow, qtbot: QtBot, settled: Settled, tmp_path: Path
+) -> None:
+    renamed = tmp_path / "outline.txt"  # content decides, not the name
+    shutil.copy(LEAF, renamed)
+    right = QPointF(window.empty.halves.mapTo(window, QPoint(window.empty.halves.width() - 30, 60)))
+    _drop(window, window, right, _files(renamed))
+    qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
+    count = len(window.session.state.outlines)
+    assert window.session.state.fittings[0].drawn is Half.PLUG
+    settled(window.session)
+    _drop(window, window.map, QPointF(40, window.map.height() / 2), _files(FEET))
+    qtbot.waitUntil(lambda: len(window.session.state.outlines) > count, timeout=20_000)
+    assert window.session.state.fittings[-1].drawn is Half.POCKET
+    window.session.undo_stack.undo()
+    assert len(window.session.state.outlines) == count
+    settled(window.session)
+
+
+def test_pasting_svg_text_opens_it(window: MainWindow, qtbot: QtBot, settled: Settled) -> None:
+    svg = (
+        '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="30mm" viewBox="0 0 40 30">'
+        '<rect x="5" y="5" width="30" height="20"/></svg>'
+    )
+    QGuiApplication.clipboard().setText(svg)
+    qtbot.keyClick(window, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
+    assert window.session.state.outlines[0].region.area == pytest.approx(600.0, abs=1e-6)
+    settled(window.session)
+
+
+@pytest.mark.parametrize("content", [b"", b"not a drawing", b"\x00\x01\x02", b"<svg"])
+def test_a_bad_file_is_one_sentence_in_the_window(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path, content: bytes
+) -> None:
+    bad = tmp_path / "bad.dxf"
+    bad.write_bytes(content)
+    window.documents.open_files([bad])
+    qtbot.waitUntil(lambda: window.notice.text != "", timeout=20_000)
+    assert window.notice.text.endswith(".")
+    assert "Traceback" not in window.notice.text
+    assert window.session.state.is_empty
+    qtbot.mouseClick(window.notice.close_button, Qt.MouseButton.LeftButton)
+    assert window.notice.text == ""
+
+
+def test_a_missing_file_says_so(window: MainWindow, qtbot: QtBot, tmp_path: Path) -> None:
+    window.documents.open_files([tmp_path / "gone.svg"])
+    qtbot.waitUntil(lambda: "gone.svg" in window.notice.text, timeout=20_000)
+
+
+def test_spots_are_walked_by_the_loupes_arrows_and_by_keys(
+    window: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window.documents.open_files([LEAF])
+    qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
+    settled(window.session)
+    assert window.session.spot_count > 2
+    qtbot.mouseClick(window.spot.next, Qt.MouseButton.LeftButton)
+    assert window.session.spot == 1
+    assert window.map.chosen_spot == 1
+    window.map.setFocus()
+    qtbot.keyClick(window.map, Qt.Key.Key_N)
+    assert window.session.spot == 2
+    qtbot.keyClick(window.map, Qt.Key.Key_N, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.mouseClick(window.spot.previous, Qt.MouseButton.LeftButton)
+    assert window.session.spot == 0
+
+
+def test_f6_goes_round_every_part_of_the_window(open_discs: MainWindow, qtbot: QtBot) -> None:
+    window = open_discs
+    window.activateWindow()
+    window.map.setFocus()
+    parts: list[QWidget] = [window.side, window.ruler, window.strip, window.sentence]
+    for part in parts:
+        window.next_panel(1)
+        focus = QApplication.focusWidget()
+        assert focus is not None
+        assert part is focus or part.isAncestorOf(focus), (part.objectName(), focus)
+    window.next_panel(-1)
+    focus = QApplication.focusWidget()
+    assert focus is not None
+    assert window.strip.isAncestorOf(focus)
+
+
+def test_settings_take_effect_at_once_and_are_kept(open_discs: MainWindow, tmp_path: Path) -> None:
+    open_discs.actions_by_name["theme_dark"].trigger()
+    assert open_discs.session.settings["theme"] == "dark"
+    assert "dark" in (tmp_path / "settings.json").read_text()
+    open_discs.actions_by_name["theme_light"].trigger()
+
+
+def test_the_stack_says_where_the_plug_ends(open_discs: MainWindow, qtbot: QtBot) -> None:
+    box = open_discs.spot.stack.insert_box
+    box.selectAll()
+    qtbot.keyClicks(box.lineEdit(), "3.2")
+    qtbot.keyClick(box.lineEdit(), Qt.Key.Key_Return)
+    assert open_discs.session.state.fitting("o0").stack.proud_mm == pytest.approx(0.2)
+
+
+def test_reading_the_drawing_in_inches_makes_it_25_4_times_larger(
+    window: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window.documents.open_files([FEET])
+    qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
+    settled(window.session)
+    before = window.session.state.outlines[0].region.area
+    window.actions_by_name["read_inch"].trigger()
+    qtbot.waitUntil(lambda: window.session.state.outlines[0].region.area != before, timeout=20_000)
+    assert window.session.state.outlines[0].region.area == pytest.approx(before * 25.4**2, rel=1e-4)
+    window.session.undo_stack.undo()
+    assert window.session.state.outlines[0].region.area == before
+    settled(window.session)
