@@ -11,8 +11,8 @@ import shapely
 
 from inlayfit.drawing import Figure, FillRule
 from inlayfit.geometry.flatten import flatten
-from inlayfit.geometry.paint import dashed, painted, stroked
-from inlayfit.geometry.path import Path, Points
+from inlayfit.geometry.paint import painted, stroked
+from inlayfit.geometry.path import Path
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
@@ -51,23 +51,16 @@ def united(regions: Iterable[Region]) -> Region:
 
 
 def _line_region(path: Path, figure: Figure, tolerance: Tolerance) -> Region:
-    points = flatten(path, tolerance.arc_mm)
-    dashes = figure.line.dashes_mm
-    if not dashes:
-        return _stroke(points, figure, tolerance, closed=path.closed)
-    pieces = dashed(points, dashes, figure.line.dash_offset_mm, closed=path.closed)
-    return united(_stroke(piece, figure, tolerance, closed=False) for piece in pieces)
-
-
-def _stroke(points: Points, figure: Figure, tolerance: Tolerance, *, closed: bool) -> Region:
     line = figure.line
     return stroked(
-        points,
+        flatten(path, tolerance.arc_mm),
         figure.stroke_width_mm or 0.0,
-        closed=closed,
+        closed=path.closed,
         arc_tolerance=tolerance.arc_mm,
         cap=line.cap.value,
         join=line.join.value,
         miter_limit=line.miter_limit,
+        dashes=line.dashes_mm,
+        dash_offset=line.dash_offset_mm,
         pen=line.pen,
     )

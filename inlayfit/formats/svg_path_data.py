@@ -16,7 +16,7 @@ from inlayfit.errors import HostileFileError
 from inlayfit.formats.svg_outline import Outline, Point
 from inlayfit.formats.svg_units import NUMBER
 
-MOST_SEGMENTS = 1_500_000
+MOST_SEGMENTS = 1_000_000
 _COMMAND = re.compile(r"\s*([MmZzLlHhVvCcSsQqTtAa])")
 _SEPARATOR = r"(?>\s*,?\s*)"
 # Atomic groups: a long list that ends in an error is not tried again in shorter bites.
@@ -56,10 +56,14 @@ class _Pen:
     def count(self, segments: int) -> None:
         """Count what is drawn, before it takes memory."""
         self._segments += segments
-        if self._segments > MOST_SEGMENTS:
+        self.check(self._segments)
+
+    def check(self, segments: int) -> None:
+        """Refuse a path of more segments than a drawing can need; a curve counts as several."""
+        if segments > MOST_SEGMENTS:
             raise HostileFileError(
-                f"One path of the drawing has more than {MOST_SEGMENTS:,} segments; simplify it in the "
-                "drawing program and save it again."
+                f"One path of the drawing has more than {MOST_SEGMENTS:,} pieces (a curve counts as three); "
+                "simplify it in the drawing program and save it again."
             )
 
     def outline(self) -> Outline:
@@ -173,6 +177,10 @@ _DRAW: dict[str, tuple[int, _Draw]] = {
 }
 
 
+_LETTERS = "MmLlHhVvCcSsQqTtAa"
+_WEIGHT = {"M": 1, "L": 1, "H": 1, "V": 1, "C": 3, "S": 3, "Q": 3, "T": 3, "A": 3}
+
+
 def parse_path_data(text: str) -> PathData:
     """Read path data up to its end or its first error.
 
@@ -180,6 +188,7 @@ def parse_path_data(text: str) -> PathData:
         HostileFileError: it has more segments than a drawing can need.
     """
     pen = _Pen()
+    pen.check(sum(map(text.count, _LETTERS)))  # before it takes time
     position, error = 0, None
     while error is None:
         step = _STEP.match(text, position)
@@ -213,7 +222,7 @@ def _draw_numbers(pen: _Pen, step: re.Match[str], text: str) -> int | None:
         numbers = _ONE_NUMBER.finditer(text, step.end(1), step.end())
         return next(number.start() for number in numbers if not math.isfinite(float(number[0])))
     count = len(values) // arity
-    pen.count(count)
+    pen.count(count * _WEIGHT[kind])
     whole = count * arity
     if whole:
         draw(pen, values[:whole] if whole < len(values) else values, letter != kind)
@@ -228,7 +237,7 @@ def _arcs(pen: _Pen, text: str, position: int, relative: bool) -> tuple[int, int
         if not all(map(math.isfinite, (rx, ry, turn, x, y))):
             return position, position
         end = (pen.x + x, pen.y + y) if relative else (x, y)
-        pen.count(1)
+        pen.count(_WEIGHT["A"])
         pen.outline().arc_to(end, (rx, ry), turn, large=arc["large"] == "1", left=arc["left"] == "1")
         pen.x, pen.y = end
         position, drawn = arc.end(), True

@@ -14,7 +14,7 @@ import math
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path as FilePath
-from typing import ClassVar
+from typing import ClassVar, NoReturn
 
 from inlayfit.drawing import Figure, FillRule
 from inlayfit.errors import HostileFileError
@@ -23,6 +23,7 @@ from inlayfit.formats.svg_appearance import Appearance
 from inlayfit.formats.svg_clip import Clip, applying, box_clip, merged_clip, tight_bounds
 from inlayfit.formats.svg_css import StyleSheet
 from inlayfit.formats.svg_document import MOST_ELEMENTS, Node
+from inlayfit.formats.svg_expansion import NOT_DRAWN, expanded_size
 from inlayfit.formats.svg_notes import Notes
 from inlayfit.formats.svg_outline import Outline
 from inlayfit.formats.svg_page import Page
@@ -39,42 +40,6 @@ MOST_VERTICES = 2_000_000
 MOST_CURVES = 400_000
 DEEPEST_PLACE = 160
 _LABEL = "{http://www.inkscape.org/namespaces/inkscape}label"
-_NOT_DRAWN = frozenset(
-    {
-        "defs",
-        "symbol",
-        "clipPath",
-        "mask",
-        "marker",
-        "pattern",
-        "linearGradient",
-        "radialGradient",
-        "meshgradient",
-        "hatch",
-        "solidcolor",
-        "filter",
-        "style",
-        "title",
-        "desc",
-        "metadata",
-        "script",
-        "animate",
-        "animateMotion",
-        "animateTransform",
-        "animateColor",
-        "set",
-        "discard",
-        "mpath",
-        "view",
-        "cursor",
-        "font",
-        "font-face",
-        "glyph",
-        "missing-glyph",
-        "color-profile",
-        "stop",
-    }
-)
 _SKIPPED = {
     "text": ("text-skipped", "is text, which has no outline of its own; it was left out"),
     "flowRoot": ("text-skipped", "is text, which has no outline of its own; it was left out"),
@@ -128,6 +93,8 @@ class Walker:
 
     def draw_root(self, page: Page, place: Place) -> None:
         """Draw the whole document on its page."""
+        if expanded_size(self.root, self._ids) > MOST_ELEMENTS:
+            self._refuse_expansion()
         self._look = replace(self._look, px_mm=page.px_mm)
         self._count_visit(place)
         own = self.declared(self.root)
@@ -141,7 +108,7 @@ class Walker:
 
     def visit(self, node: Node, place: Place) -> None:
         """Draw one element at its place."""
-        if node.tag in _NOT_DRAWN:
+        if node.tag in NOT_DRAWN:
             return
         self._count_visit(place)
         own = self.declared(node)
@@ -184,7 +151,7 @@ class Walker:
 
     def _switch(self, node: Node, place: Place) -> None:
         for child in node.children:
-            if child.tag not in _NOT_DRAWN and conditions_hold(child):
+            if child.tag not in NOT_DRAWN and conditions_hold(child):
                 self.visit(child, place)
                 return
 
@@ -411,7 +378,7 @@ class Walker:
     def _count_visit(self, place: Place) -> None:
         self.visits += 1
         if self.visits > MOST_ELEMENTS:
-            self._refuse(f"draws more than {MOST_ELEMENTS:,} elements once its references are followed")
+            self._refuse_expansion()
         if place.depth > DEEPEST_PLACE:
             self._refuse(f"nests elements and references more than {DEEPEST_PLACE} deep")
 
@@ -421,7 +388,10 @@ class Walker:
         if self._vertices > MOST_VERTICES or self._curves > MOST_CURVES:
             self._refuse(f"has more than {MOST_VERTICES:,} vertices or {MOST_CURVES:,} curves")
 
-    def _refuse(self, why: str) -> None:
+    def _refuse_expansion(self) -> NoReturn:
+        self._refuse(f"draws more than {MOST_ELEMENTS:,} elements once its references are followed")
+
+    def _refuse(self, why: str) -> NoReturn:
         message = f"“{self.source.name}” {why}; save only the outlines you need."
         raise HostileFileError(message, path=self.source)
 

@@ -29,6 +29,8 @@ from inlayfit.geometry.transform import Transform
 
 _Numbers = NDArray[np.int64]
 _Shapes = NDArray[Any]
+Cap = Literal["butt", "round", "square"]
+Join = Literal["miter", "round", "bevel"]
 
 _SMOOTH_TURN_RAD = 0.02
 """A corner that turns less is part of a curve; the tip its mitre would add is below width/40,000."""
@@ -156,9 +158,11 @@ def stroked(
     *,
     closed: bool,
     arc_tolerance: float,
-    cap: Literal["butt", "round", "square"] = "butt",
-    join: Literal["miter", "round", "bevel"] = "miter",
+    cap: Cap = "butt",
+    join: Join = "miter",
     miter_limit: float = 4.0,
+    dashes: Sequence[float] = (),
+    dash_offset: float = 0.0,
     pen: Transform | None = None,
 ) -> Region:
     """The area that a line of some width covers (SVG 2, section 13.5).
@@ -172,38 +176,50 @@ def stroked(
         join: what the corners look like.
         miter_limit: a mitred corner whose tip would lie further than this many half widths from its vertex is
             bevelled instead.
-        pen: the map that made an ellipse of the round pen, of area factor 1; None for a round one.
+        dashes: lengths of dash, gap, dash, gap and so on; empty for an unbroken line.
+        dash_offset: where in that pattern the line starts.
+        pen: the map that made an ellipse of the round pen, of area factor 1; None for a round one. Width and
+            dashes are lengths before that map.
     """
     if not (width > 0 and math.isfinite(width)) or not np.isfinite(points).all() or len(points) == 0:
         return Region.empty()
     if pen is not None and not pen.is_identity:
-        back = _inverse(pen)
-        flat = stroked(
-            back.points(points),
-            width,
-            closed=closed,
-            arc_tolerance=arc_tolerance / max(abs(pen.a) + abs(pen.c), abs(pen.b) + abs(pen.d)),
-            cap=cap,
-            join=join,
-            miter_limit=miter_limit,
-        )
-        return flat.moved(pen)
+        points = _inverse(pen).points(points)
+        arc_tolerance /= max(abs(pen.a) + abs(pen.c), abs(pen.b) + abs(pen.d))
+    lines = dashed(points, dashes, dash_offset, closed=closed) if dashes else [points]
+    closed = closed and not dashes
+    areas = [_one_stroke(line, width, closed, arc_tolerance, cap, join, miter_limit) for line in lines]
+    region = Region.of(areas[0] if len(areas) == 1 else shapely.union_all(areas))
+    return region if pen is None or pen.is_identity else region.moved(pen)
+
+
+def _one_stroke(
+    points: Points,
+    width: float,
+    closed: bool,
+    arc_tolerance: float,
+    cap: Cap,
+    join: Join,
+    miter_limit: float,
+) -> BaseGeometry:
+    """The area of an unbroken line of a round pen."""
     line = _without_repeats(points, closed=closed)
     if len(line) == 1:
         return _dot(line[0], width, cap, arc_tolerance)
     closed = closed and len(line) > 2
+    flat_or_round: Literal["flat", "round", "square"] = "flat" if cap == "butt" else cap
     shape: BaseGeometry = shapely.LinearRing(line) if closed else _open_line(line)
     area: BaseGeometry = shapely.buffer(
         shape,
         width / 2,
         quad_segs=quad_segments(width / 2, arc_tolerance),
-        cap_style="flat" if cap == "butt" else cap,
+        cap_style=flat_or_round,
         join_style="round" if join == "round" else "bevel",
     )
     if join == "miter":
         tips = _miter_tips(line, width / 2, miter_limit, closed=closed)
         area = shapely.union_all([area, *tips]) if len(tips) else area
-    return Region.of(area)
+    return area
 
 
 def _without_repeats(points: Points, *, closed: bool) -> Points:
@@ -226,15 +242,18 @@ def _open_line(line: Points) -> BaseGeometry:
     return shapely.MultiLineString([first, np.vstack([middle, line[longest + 1 :]])])
 
 
-def _dot(point: Points, width: float, cap: str, arc_tolerance: float) -> Region:
+def _dot(point: Points, width: float, cap: str, arc_tolerance: float) -> BaseGeometry:
     """A line without length: its caps only (SVG 2, section 13.5.4)."""
     if cap == "butt":
-        return Region.empty()
+        return shapely.Polygon()
     half = width / 2
     if cap == "square":
         x, y = point.tolist()
-        return Region.of(shapely.box(x - half, y - half, x + half, y + half))
-    return Region.of(shapely.buffer(shapely.Point(point), half, quad_segs=quad_segments(half, arc_tolerance)))
+        return shapely.box(x - half, y - half, x + half, y + half)
+    disc: BaseGeometry = shapely.buffer(
+        shapely.Point(point), half, quad_segs=quad_segments(half, arc_tolerance)
+    )
+    return disc
 
 
 def _miter_tips(line: Points, half: float, limit: float, *, closed: bool) -> _Shapes:
