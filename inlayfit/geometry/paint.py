@@ -249,7 +249,8 @@ def _dot(point: Points, width: float, cap: str, arc_tolerance: float) -> BaseGeo
     half = width / 2
     if cap == "square":
         x, y = point.tolist()
-        return shapely.box(x - half, y - half, x + half, y + half)
+        square: BaseGeometry = shapely.box(x - half, y - half, x + half, y + half)
+        return square
     disc: BaseGeometry = shapely.buffer(
         shapely.Point(point), half, quad_segs=quad_segments(half, arc_tolerance)
     )

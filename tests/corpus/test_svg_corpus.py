@@ -66,11 +66,12 @@ def packed_icons(package: str, folder: Path) -> list[tuple[str, str]]:
     with tarfile.open(archive) as tar:
         names = sorted(m.name for m in tar.getmembers() if m.isfile() and m.name.endswith(".svg"))
         step = max(1, math.ceil(len(names) / ICONS_PER_PACKAGE))
+        wanted = set(names[::step])
         chosen = []
-        for name in names[::step]:
-            stream = tar.extractfile(name)
-            assert stream is not None
-            chosen.append((f"{package}/{name}", stream.read().decode("utf-8")))
+        for member in tar.getmembers():  # in the order of the archive: it cannot be read backwards quickly
+            stream = tar.extractfile(member) if member.name in wanted else None
+            if stream is not None:
+                chosen.append((f"{package}/{member.name}", stream.read().decode("utf-8")))
     archive.unlink()
     return chosen
 
