@@ -15,7 +15,7 @@ from enum import StrEnum
 
 import numpy as np
 import shapely
-from shapely import LineString, Polygon
+from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from inlayfit.geometry.morphology import thick_parts
@@ -62,12 +62,30 @@ class Residue:
 def residues(wanted: Region, reached: Region, radius: float, tolerance: Tolerance) -> tuple[Residue, ...]:
     """All pieces of `wanted` outside `reached` that are thicker than numerical dust, largest first.
 
-    `radius` is the cutter's; a piece much smaller than it can only be the corner of two chords.
+    For a cutter that runs inside what is wanted (a pocket). `radius` is the cutter's; a piece much smaller
+    than it can only be the corner of two chords.
     """
-    left = thick_parts(wanted.minus(reached), tolerance.settle_mm)
-    if left.is_empty:
+    return _all_judged(wanted.minus(reached), reached, radius, tolerance)
+
+
+def residues_outside(
+    wanted: Region, left: Region, radius: float, tolerance: Tolerance
+) -> tuple[Residue, ...]:
+    """The same for a cutter that runs outside (of a plug), which leaves `left` of what is `wanted`.
+
+    What it reaches is all outside `left`; a hole of which it reaches nothing is a lost piece.
+    """
+    extra = left.minus(wanted)
+    if extra.is_empty:
         return ()
-    found = [_judged(piece, reached, radius, tolerance) for piece in left.pieces]
+    x0, y0, x1, y1 = left.bounds
+    frame = shapely.box(x0 - 2 * radius, y0 - 2 * radius, x1 + 2 * radius, y1 + 2 * radius)
+    return _all_judged(extra, Region.of(frame).minus(left), radius, tolerance)
+
+
+def _all_judged(left: Region, reached: Region, radius: float, tolerance: Tolerance) -> tuple[Residue, ...]:
+    thick = thick_parts(left, tolerance.settle_mm)
+    found = [_judged(piece, reached, radius, tolerance) for piece in thick.pieces]
     return tuple(sorted(found, key=lambda residue: -residue.area))
 
 
@@ -98,20 +116,23 @@ def _inner_point(polygon: Polygon) -> tuple[float, float]:
     return float(point.x), float(point.y)
 
 
-def _mouths(polygon: Polygon, reached: BaseGeometry, tolerance: Tolerance) -> list[LineString]:
-    """Where the piece's boundary lies against the reached area: one line per mouth.
+def _mouths(polygon: Polygon, reached: BaseGeometry, tolerance: Tolerance) -> list[BaseGeometry]:
+    """Where the piece's boundary lies against the reached area: one strip per mouth.
 
     The piece is a difference, so it shares its mouth with the reached area to the last digits; a wider
-    strip would also take in the wall next to a corner's tips, which meets the mouth at a tangent.
+    strip would also take in the wall next to a corner's tips, which meets the mouth at a tangent. Rounding
+    can leave films along those walls; they are left out.
     """
     near = shapely.buffer(polygon, tolerance.settle_mm, quad_segs=2)
     edge = shapely.intersection(shapely.boundary(reached), near)
     strip = shapely.buffer(edge, _SHARED_EDGE_MM, quad_segs=2)
-    merged = shapely.line_merge(shapely.intersection(polygon.boundary, strip))
-    lines = [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]
-    return [line for line in lines if line.length > 10 * tolerance.settle_mm]
+    thick = shapely.buffer(shapely.buffer(polygon, -tolerance.settle_mm / 2), 2 * tolerance.settle_mm)
+    shared = shapely.intersection(polygon.boundary, shapely.intersection(strip, thick))
+    lines = shapely.get_parts(shared)
+    strips = shapely.get_parts(shapely.union_all(shapely.buffer(lines, tolerance.settle_mm, quad_segs=2)))
+    return [mouth for mouth in strips if _span(mouth) > 10 * tolerance.settle_mm]
 
 
-def _span(line: LineString) -> float:
-    x0, y0, x1, y1 = line.bounds
+def _span(mouth: BaseGeometry) -> float:
+    x0, y0, x1, y1 = mouth.bounds
     return math.hypot(x1 - x0, y1 - y0)

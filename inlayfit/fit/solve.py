@@ -32,7 +32,7 @@ from inlayfit.finding import Finding, heaviest_first
 from inlayfit.fit import check
 from inlayfit.fit.gaps import gap_map
 from inlayfit.fit.relief import Sweep, sweeps_for
-from inlayfit.fit.residue import Residue, ResidueKind, residues
+from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outside
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
@@ -144,7 +144,7 @@ def _plug_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
 def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
     """The plug stays as it is; the mirror image of `_plug_to_cut`."""
     cut = closed(drawn, spec.plug.radius_mm, tolerance).union(drawn)
-    sharper = residues(cut, drawn, spec.plug.radius_mm, tolerance)
+    sharper = residues_outside(drawn, cut, spec.plug.radius_mm, tolerance)
     insert = cut if sharper else drawn
     progress.raise_if_cancelled()
     target = thinned(dilate(insert, spec.clearance_mm, tolerance), tolerance)
@@ -223,7 +223,7 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     filled = closed(form.region, radius, tolerance)
     if not _is_exact(tolerance):
         return _Form(thinned(filled, tolerance), form.corners, form.findings, suits_plug=True)
-    eased = residues(filled, form.region, radius, tolerance)
+    eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
     narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
     for _ in range(_MOST_ROUNDS):
@@ -232,7 +232,7 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
         progress.raise_if_cancelled()
         reached = filled.minus(_together(narrow))
         filled = closed(reached, radius, tolerance)
-        eased = residues(filled, reached, radius, tolerance)
+        eased = residues_outside(reached, filled, radius, tolerance)
         narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
     return _Form(filled, form.corners, (*findings, *check.of_conflict(narrow)))
 
@@ -275,7 +275,7 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
     if half.radius_mm == 0 or target.is_empty:
         return HalfResult(target)
     cut = closed(target, half.radius_mm, tolerance)
-    left = residues(cut, target, half.radius_mm, tolerance)
+    left = residues_outside(target, cut, half.radius_mm, tolerance)
     if not left:
         return HalfResult(target)
     if half.relief is Relief.BY_HAND:
