@@ -5,7 +5,7 @@ It is painted afresh each time, a dozen small things, over the layer that is kep
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen
@@ -38,12 +38,14 @@ class Notes:
         chosen_spot: number of the chosen spot, from 0, or None.
         unit: lengths are shown in.
         stale: whether the numbers are of a preview or an older fit.
+        places: where labels stood last time, so that they stay put while the drawing moves; it is updated.
     """
 
     fitting: FittingScene | None
     chosen_spot: int | None
     unit: Unit
     stale: bool
+    places: dict[str, int] = field(default_factory=dict)
 
 
 def paint_annotations(
@@ -51,7 +53,7 @@ def paint_annotations(
 ) -> None:
     """Paint flags, spots and lettering over a picture; `keep_off` are cards that already stand there."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    placing = Placing(area.adjusted(8, 8, -8, -8), picture.crowd)
+    placing = Placing(area.adjusted(8, 8, -8, -8), picture.crowd, notes.places)
     bar = _paint_scale_bar(painter, area, picture.view.scale, look, notes.unit)
     placing.take([*keep_off, bar])
     fitting = notes.fitting
@@ -142,7 +144,7 @@ def _paint_flag(
         QFontMetricsF(caption).horizontalAdvance(words),
     )
     size = QSizeF(_BADGE_PX + 20 + text_width + 12, _FLAG_HEIGHT)
-    box = placing.place(at, size, (34, 60, 96, 150), must=True)
+    box = placing.place(words, at, size, (34, 60, 96, 150), must=True)
     assert box is not None
     edge = look.focus if chosen else look.text
     start, end = leader(box, at)
@@ -182,7 +184,7 @@ def _paint_spots(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
         at = spot_place(spot, picture)
         if number in (0, notes.chosen_spot) or not placing.view.contains(at):
             continue
-        box = placing.place(at, QSizeF(SPOT_PX, SPOT_PX), (14, 24))
+        box = placing.place(f"spot {number}", at, QSizeF(SPOT_PX, SPOT_PX), (14, 24))
         if box is None:
             continue
         line = leader(box, at)

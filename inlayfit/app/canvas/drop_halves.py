@@ -69,6 +69,7 @@ def paint_drop_halves(
 ) -> None:
     """Paint both halves over the canvas, the one under the pointer stronger."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.fillRect(area, colour(look.canvas))
     inner = area.adjusted(16, 16, -16, -16)
     half = (inner.width() - 16) / 2
     boxes = {
@@ -78,13 +79,11 @@ def paint_drop_halves(
     words = {DropUse.POCKET: "Use as pocket", DropUse.PLUG: "Use as plug"}
     for use, box in boxes.items():
         chosen = use is over
-        painter.setOpacity(0.96 if chosen else 0.88)
         painter.setBrush(colour(look.accent_soft if chosen else look.panel))
         pen = QPen(colour(look.focus if chosen else look.edge), 2 if chosen else 1)
         pen.setStyle(Qt.PenStyle.SolidLine if chosen else Qt.PenStyle.DashLine)
         painter.setPen(pen)
         painter.drawRoundedRect(box, 8, 8)
-        painter.setOpacity(1.0)
         _paint_pictogram(painter, box, use, look)
         painter.setPen(colour(look.text))
         painter.setFont(theme.font(theme.TypeSize(19, theme.TITLE.weight)))

@@ -95,6 +95,7 @@ class GapMapView(MovingCanvas):
         self._drop_offer: DropOffer | None = None
         self._drop_use: DropUse | None = None
         self._sentence = ""
+        self._label_places: dict[str, int] = {}
         self.setAcceptDrops(True)
         self.setAccessibleName("Gap map")
         self.setMinimumSize(240, 180)
@@ -419,7 +420,7 @@ class GapMapView(MovingCanvas):
         words = "True scale." if picture.true_scale else "Band width is not to scale."
         title = "Gap map, preview" if self._layers.stale else "Gap map"
         card = paint_card(painter, QPointF(20, 12), title, words, look)
-        notes = Notes(fitting, self._chosen_spot, self._unit, self._layers.stale)
+        notes = Notes(fitting, self._chosen_spot, self._unit, self._layers.stale, self._label_places)
         paint_annotations(painter, area, picture, look, notes, keep_off=[card])
 
     def _paint_cutter(self, painter: QPainter, at: QPointF, look: Tokens) -> None:

@@ -31,6 +31,7 @@ _ZOOM_STEP = 1.25
 _NOTCH = 120.0
 _PAN_STEP_PX, _LARGE_PAN_STEP_PX = 40.0, 200.0
 _MM_PER_INCH = 25.4
+_EDGE_PX = 20.0
 _PANS = {
     Qt.Key.Key_Left: (1, 0),
     Qt.Key.Key_Right: (-1, 0),
@@ -107,10 +108,10 @@ class MovingCanvas(QWidget):
         self._zoom_about(1 / _ZOOM_STEP, QPointF(self.rect().center()))
 
     def centre_on(self, x_mm: float, y_mm: float) -> None:
-        """Move a point into view: leave the view alone if it is well inside already."""
+        """Show a point: leave the view alone if it is in sight, else put it in the middle."""
         x, y = self._view.to_px(x_mm, y_mm)
-        room_x, room_y = self.width() / 6, self.height() / 6
-        if room_x <= x <= self.width() - room_x and room_y <= y <= self.height() - room_y:
+        edge = _EDGE_PX
+        if edge <= x <= self.width() - edge and edge <= y <= self.height() - edge:
             return
         self.set_view(self._view.centred_on(x_mm, y_mm, self.width(), self.height()))
 

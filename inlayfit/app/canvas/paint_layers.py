@@ -17,7 +17,7 @@ from inlayfit.app.theme import Tokens, colour
 
 _STALE_STRENGTH = 0.45
 _UNCHOSEN_STRENGTH = 0.55
-_RELIEF_PX = 6.0
+_DOT_PX, _SMALLEST_CIRCLE_PX = 2.0, 16.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,15 +105,28 @@ def _paint_overlays(
     if layers.rough and not shown.rough.isEmpty():
         _figure(painter, shown.rough, look.muted, QBrush(Qt.BrushStyle.NoBrush), dash=(6, 4))
     if layers.relieved:
-        painter.setPen(_pen(look.accent))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        for x, y in _apart([picture.view.to_px(*cut.place_mm) for cut in shown.fitting.relieved]):
-            painter.drawEllipse(QPointF(x, y), _RELIEF_PX, _RELIEF_PX)
+        _paint_reliefs(painter, shown, picture, look)
+
+
+def _paint_reliefs(painter: QPainter, shown: FittingPicture, picture: Picture, look: Tokens) -> None:
+    """A dot where a half was relieved; zoomed in, the cutter's circle about it."""
+    fitting = shown.fitting
+    cutter = fitting.pocket_cutter_mm if fitting.plug_fixed else fitting.plug_cutter_mm
+    radius = cutter / 2 * picture.view.scale
+    painter.setPen(_pen(look.accent))
+    places = [picture.view.to_px(*cut.place_mm) for cut in fitting.relieved]
+    painter.setBrush(colour(look.accent))
+    for x, y in _apart(places):
+        painter.drawEllipse(QPointF(x, y), _DOT_PX, _DOT_PX)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    if radius >= _SMALLEST_CIRCLE_PX:
+        for x, y in _apart(places):
+            painter.drawEllipse(QPointF(x, y), radius, radius)
 
 
 def _apart(places: list[tuple[float, float]]) -> list[tuple[float, float]]:
     """Places with no two in the same small square, so that marks of one corner do not pile up."""
-    size = 3 * _RELIEF_PX
+    size = 4 * _DOT_PX
     return list({(round(x / size), round(y / size)): (x, y) for x, y in places}.values())
 
 

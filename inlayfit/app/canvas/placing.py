@@ -18,7 +18,8 @@ from inlayfit.geometry.path import Points
 _DIRECTIONS = tuple(
     (math.cos(turn * math.pi / 4), math.sin(turn * math.pi / 4)) for turn in (1, 3, 5, 7, 2, 6, 0, 4)
 )
-_FAR_COST = 0.12
+_FAR_COST = 0.06
+_STAYING = 6.0
 _BLOCKED = 1000.0
 
 
@@ -29,11 +30,13 @@ class Placing:
     Attributes:
         view: what is visible.
         crowd: (n, 2) pixels where walls run.
+        before: number of the place that each label had last time, by its name; it is updated.
         taken: rectangles of labels placed so far.
     """
 
     view: QRectF
     crowd: Points
+    before: dict[str, int]
     taken: list[QRectF] = field(default_factory=list)
 
     def take(self, rectangles: Iterable[QRectF]) -> None:
@@ -41,11 +44,12 @@ class Placing:
         self.taken.extend(rectangles)
 
     def place(
-        self, at: QPointF, size: QSizeF, distances: Sequence[float], *, must: bool = False
+        self, name: str, at: QPointF, size: QSizeF, distances: Sequence[float], *, must: bool = False
     ) -> QRectF | None:
         """Find a place for a label beside a point and take it.
 
         Args:
+            name: of the label; it rather stays where it was than wander for little gain.
             at: the point.
             size: of the label.
             distances: from the point to the label's nearest edge or corner, nearest first.
@@ -53,7 +57,11 @@ class Placing:
         """
         boxes = _candidates(at, size, distances)
         costs = self._costs(boxes) + _FAR_COST * np.repeat(distances, len(_DIRECTIONS))
+        last = self.before.get(name)
+        if last is not None and last < len(costs):
+            costs[last] -= _STAYING
         best = int(costs.argmin())
+        self.before[name] = best
         if costs[best] >= _BLOCKED and not must:
             return None
         x0, y0, x1, y1 = boxes[best].tolist()
