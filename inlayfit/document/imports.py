@@ -195,7 +195,8 @@ def _why_none(read: ReadResult, found: _Found) -> str:
     if found.open:
         opened = open_findings(found.open)[0]
         lines = f"{len(found.open):,} open {'line' if len(found.open) == 1 else 'lines'}"
-        return f"“{name}” holds no closed outline, only {lines}: {opened.message[2:]} {opened.remedy}"
+        first = opened.message[0].lower() + opened.message[1:]
+        return f"“{name}” holds no closed outline, only {lines}: {first} {opened.remedy}"
     if not found.figures:
         layers = ", ".join(read.drawing.layers[:5])
         return f"“{name}” holds nothing on the chosen layers; choose among {layers}."

@@ -16,7 +16,7 @@ from shapely import Polygon
 from inlayfit.drawing import Figure
 from inlayfit.finding import Finding, Severity
 from inlayfit.geometry.containment import nest
-from inlayfit.geometry.faults import check_ring
+from inlayfit.geometry.faults import check_ring, scribble_finding
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.loops import Gap
 from inlayfit.geometry.path import Path, Points
@@ -61,7 +61,7 @@ def linework_pieces(
 ) -> tuple[list[Piece], list[Finding], list[Path]]:
     """Pieces of the unfilled figures of one layer, findings, and the paths that stayed open."""
     names = {id(path): figure.name for figure in figures for path in figure.contours if path.closed}
-    usable = [p for figure in figures for p in figure.contours if p.segment_count and p.is_finite()]
+    usable = _usable([path for figure in figures for path in figure.contours])
     common = _common_name(figures)
     sorted_out = untangle(usable, gap=gap_mm, tolerance=tolerance)
     areas = Areas()
@@ -75,6 +75,18 @@ def linework_pieces(
         areas.add(number, meeting.faces, None, common)
     pieces = [_piece(areas, outer, holes, polygon, layer) for polygon, outer, holes in _nested(areas)]
     return pieces, findings + _findings(sorted_out, layer), sorted_out.chains
+
+
+def _usable(paths: list[Path]) -> list[Path]:
+    """Paths that have a segment and only finite numbers; asked of all at once, since nearly all have."""
+    if not paths:
+        return []
+    plain = np.isfinite(np.concatenate([path.vertices for path in paths])).all()
+    return [
+        path
+        for path in paths
+        if len(path.bulges) and ((plain and not path.curves and len(path.bulges) == 1) or path.is_finite())
+    ]
 
 
 def called(name: str, layer: str) -> str:
@@ -164,6 +176,7 @@ def _meeting_findings(found: Untangled, layer: str) -> list[Finding]:
         )
         for path in found.crossing
     ]  # fmt: skip
+    findings += [scribble_finding(_place(path), f"The linework{_on(layer)}") for path in found.scribbles]
     return summarised(findings)
 
 

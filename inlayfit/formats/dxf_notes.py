@@ -82,6 +82,11 @@ KINDS: dict[str, tuple[Severity, str, str]] = {
         "reference to a block that is not in the file|references to blocks that are not in the file",
         "Save the drawing again together with its blocks.",
     ),
+    "block-too-deep": (
+        _WARN,
+        "reference to a block too deep inside of others|references to blocks too deep inside of others",
+        "Explode the blocks in the drawing program and save again.",
+    ),
     "block-recursion": (
         _WARN,
         "block that contains itself was left out|blocks that contain themselves were left out",

@@ -21,15 +21,17 @@ import numpy as np
 from ezdxf.document import Drawing as DxfDocument
 
 from inlayfit.drawing import Drawing, Figure, Role
-from inlayfit.errors import NoOutlineError
+from inlayfit.errors import HostileFileError, NoOutlineError
 from inlayfit.finding import Finding, Severity
 from inlayfit.formats.contract import ReadOptions, ReadResult
 from inlayfit.formats.dxf_notes import Notes
-from inlayfit.formats.dxf_open import open_document, read_file_bytes
+from inlayfit.formats.dxf_open import open_document, read_file_bytes, undisturbed
 from inlayfit.formats.dxf_units import UnitReading, read_unit_code
 from inlayfit.formats.dxf_walk import Walker
 from inlayfit.units import Unit
 
+MOST_VERTICES = 500_000
+"""So many points chain, nest and check within seconds and a few hundred megabytes."""
 _DEFAULT = ReadOptions()
 
 
@@ -46,14 +48,20 @@ def read_dxf(path: FilePath, options: ReadOptions = _DEFAULT) -> ReadResult:
 
 def read_dxf_bytes(data: bytes, path: FilePath, options: ReadOptions = _DEFAULT) -> ReadResult:
     """Read the bytes of a DXF file; `path` names it. Raises as `read_dxf`."""
+    with undisturbed():
+        return _read(data, path, options)
+
+
+def _read(data: bytes, path: FilePath, options: ReadOptions) -> ReadResult:
     document, findings = open_document(data, path)
-    stated = read_unit_code(_unit_code(document))
+    stated = read_unit_code(_unit_code(document, data))
     scale = float(stated.mm if options.unit is None else options.unit.mm)
     notes = Notes()
     walker = Walker(document, notes, path)
     with np.errstate(all="ignore"):  # a number too large is found where it lands, as one that is not finite
         figures = walker.figures(scale)
     findings += notes.findings()
+    _check_size(figures, path)
     if not figures:
         raise NoOutlineError(_nothing_left(path, findings), path=path)
     findings += _unit_findings(stated, options.unit, figures, scale)
@@ -62,7 +70,19 @@ def read_dxf_bytes(data: bytes, path: FilePath, options: ReadOptions = _DEFAULT)
     return ReadResult(drawing, path, stated.stated, assumed, tuple(findings), walker.visits)
 
 
-def _unit_code(document: DxfDocument) -> int:
+def _check_size(figures: Iterable[Figure], path: FilePath) -> None:
+    count = sum(len(contour.vertices) for figure in figures for contour in figure.contours)
+    if count > MOST_VERTICES:
+        raise HostileFileError(
+            f"“{path.name}” holds {count:,} points, more than the {MOST_VERTICES:,} that are read; save the "
+            "outline with fewer points.",
+            path=path,
+        )
+
+
+def _unit_code(document: DxfDocument, data: bytes) -> int:
+    if b"$INSUNITS" not in data:  # the library assumes metres where a file says nothing
+        return 0
     try:
         return int(document.header.get("$INSUNITS", 0))
     except (ValueError, TypeError):

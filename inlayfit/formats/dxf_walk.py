@@ -290,8 +290,11 @@ class Walker:
         if block is None:
             self._skip(entity, "block-missing", place, name=name)
             return
-        if name.lower() in place.blocks or len(place.blocks) >= _DEEPEST:
+        if name.lower() in place.blocks:
             self._skip(entity, "block-recursion", place, name=name)
+            return
+        if len(place.blocks) >= _DEEPEST:
+            self._skip(entity, "block-too-deep", place, name=name)
             return
         if block.block is not None and block.block.dxf.get("flags", 0) & 4:
             self._skip(entity, "outside-file-skipped", place, name=name)

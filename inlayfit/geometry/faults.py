@@ -17,8 +17,9 @@ import shapely
 from shapely import Polygon
 
 from inlayfit.finding import Finding, Severity
+from inlayfit.geometry.crossings import MOST_CROSSINGS, cross_too_often
+from inlayfit.geometry.paint import painted
 from inlayfit.geometry.path import Points
-from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
 LARGEST_PART_MM = 10_000.0
@@ -69,8 +70,9 @@ def _is_flat(points: Points, tolerance: Tolerance) -> bool:
 
 def _mended(polygon: Polygon, tolerance: Tolerance, name: str) -> Checked:
     place = crossing_place(polygon)
-    mended = shapely.make_valid(polygon)
-    parts = Region.of(mended).polygons
+    if cross_too_often([polygon.exterior]):
+        return Checked((), (scribble_finding(place, name),))
+    parts = painted([np.asarray(polygon.exterior.coords)[:-1, :2]], evenodd=True).polygons
     kept = tuple(part for part in parts if 2 * part.area > tolerance.settle_mm * part.length)
     where = "" if place is None else f" at ({place[0]:.2f}, {place[1]:.2f}) mm"
     if not kept:
@@ -86,6 +88,15 @@ def _mended(polygon: Polygon, tolerance: Tolerance, name: str) -> Checked:
         "Check the shape, or draw it again without the crossing.", place, fixed=True,
     )  # fmt: skip
     return Checked(kept, (finding,))
+
+
+def scribble_finding(place: tuple[float, float] | None, name: str) -> Finding:
+    """A finding for lines that cross so often that nothing can be meant by them."""
+    return Finding(
+        "lines-cross-too-often", Severity.BLOCK,
+        f"{name} crosses itself or others more than {MOST_CROSSINGS:,} times; it was left out.",
+        "Save only the outline as a file of its own.", place,
+    )  # fmt: skip
 
 
 def crossing_place(polygon: Polygon) -> tuple[float, float] | None:

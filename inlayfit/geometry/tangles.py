@@ -21,6 +21,7 @@ from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 from shapely import LinearRing, LineString, Polygon
 
+from inlayfit.geometry.crossings import cross_too_often, pairs_that_meet
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.loops import Chained, Gap, chain_loops
 from inlayfit.geometry.overlaps import clear_overlaps, single_segments
@@ -30,6 +31,7 @@ from inlayfit.geometry.tolerance import Tolerance
 _Place = tuple[float, float]
 _Lines = NDArray[np.object_]
 _DEEPEST = 2
+_MOST_PAIRS = 1_000_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +57,7 @@ class Untangled:
         chains: open paths that are left.
         crossing: open paths that ran across rings and were left out.
         gaps: gaps bridged.
+        scribbles: a path of each group whose lines cross too often to be cut apart.
         doubled_rings: rings exactly on top of another, removed.
         doubled_pieces: pieces that lay on others, removed, and where the first was.
     """
@@ -65,6 +68,7 @@ class Untangled:
     crossing: list[Path] = field(default_factory=list)
     gaps: list[Gap] = field(default_factory=list)
     doubled_rings: list[Path] = field(default_factory=list)
+    scribbles: list[Path] = field(default_factory=list)
     doubled_pieces: int = 0
     doubled_place: _Place | None = None
 
@@ -97,7 +101,11 @@ def _collect(
     things = _Things([*rings, *chained.loops], chained.chains, chained.tangles, tolerance)
     if len(things.lines) == 0:
         return
-    groups, crossing = things.groups(gap)
+    found = things.groups(gap)
+    if found is None:
+        result.scribbles.append(things.paths[0][0])
+        return
+    groups, crossing = found
     result.crossing += [things.paths[i][0] for i in crossing]
     for group in groups:
         if len(group) == 1 and things.stands_alone(group[0]):
@@ -132,12 +140,13 @@ class _Things:
         """Whether a thing that touches no other is a plain ring or chain."""
         return self.is_ring(i) or (self.is_chain(i) and bool(shapely.is_simple(self.lines[i])))
 
-    def groups(self, gap: float) -> tuple[list[list[int]], list[int]]:
-        """Numbers of things that touch, together; and chains that only run across rings."""
-        tree = shapely.STRtree(self.lines)
-        one, other = tree.query(self.lines, predicate="intersects")
-        first, second = one[one != other], other[one != other]
-        held_by, holds = self._end_contacts(tree, gap)
+    def groups(self, gap: float) -> tuple[list[list[int]], list[int]] | None:
+        """Numbers of things that touch, together; and chains that only run across rings; None if too many."""
+        met = pairs_that_meet(self.lines, most=_MOST_PAIRS)
+        if met is None:
+            return None
+        first, second = met
+        held_by, holds = self._end_contacts(gap)
         crossing = self._crossing(first, second, held_by)
         first, second = np.append(first, held_by), np.append(second, holds)
         keep = ~(np.isin(first, crossing) | np.isin(second, crossing))
@@ -149,12 +158,13 @@ class _Things:
                 groups.setdefault(number, []).append(i)
         return list(groups.values()), sorted(crossing)
 
-    def _end_contacts(self, tree: shapely.STRtree, gap: float) -> tuple[Any, Any]:
+    def _end_contacts(self, gap: float) -> tuple[Any, Any]:
         """Pairs (chain, thing) where an end of the chain lies on or near the thing."""
         chains = range(self.ring_count, self.ring_count + self.chain_count)
         if not chains:
             return np.array([], dtype=np.int64), np.array([], dtype=np.int64)
         ends = np.vstack([self.paths[i][0].vertices[[0, -1]] for i in chains])
+        tree = shapely.STRtree(self.lines)
         end, thing = tree.query(shapely.points(ends), predicate="dwithin", distance=gap)
         chain = self.ring_count + end // 2
         apart = chain != thing
@@ -203,6 +213,9 @@ def _resolve(
             again = chain_loops(cleared.segments, gap=gap, tolerance=tolerance)
             _collect([], again, gap, tolerance, result, depth=depth + 1)
             return
+    if cross_too_often([_line([path], tolerance) for path in [*rings, *loose]]):
+        result.scribbles.append(members[0])
+        return
     meeting, rest, gaps = _faces(rings, loose, gap, tolerance)
     result.gaps += gaps
     result.chains += rest
@@ -237,8 +250,8 @@ def _faces(
     lines = [_line([path], tolerance) for path in [*rings, *loose]]
     bridged, gaps = _ends_on_lines(lines, len(rings), gap, tolerance)
     noded = shapely.union_all(np.array(bridged, dtype=object))
-    parts = shapely.get_parts(shapely.line_merge(noded) if noded.geom_type == "MultiLineString" else noded)
-    faces, _, dangles, _ = shapely.polygonize_full(list(shapely.get_parts(noded)))
+    parts = shapely.get_parts(noded)
+    faces, _, dangles, _ = shapely.polygonize_full(list(parts))
     inside = [face for face in shapely.get_parts(faces) if 2 * face.area > tolerance.settle_mm * face.length]
     inside = _by_rings(
         inside, [shapely.get_parts(shapely.make_valid(Polygon(line))) for line in lines[: len(rings)]]
@@ -269,9 +282,7 @@ def _by_rings(faces: list[Polygon], rings: list[Any]) -> list[Polygon]:
 
 
 def _meeting_places(parts: Any) -> tuple[_Place, ...]:
-    ends = np.vstack(
-        [np.asarray(part.coords)[[0, -1], :2] for part in parts if not part.is_closed] or [np.empty((0, 2))]
-    )
+    ends = np.vstack([np.asarray(part.coords)[[0, -1], :2] for part in parts] or [np.empty((0, 2))])
     places, counts = np.unique(ends, axis=0, return_counts=True)
     return tuple((float(x), float(y)) for x, y in places[counts > 2])
 
