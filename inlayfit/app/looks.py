@@ -9,11 +9,11 @@ from inlayfit.app import theme
 _SHEET = """
 QMainWindow, #empty, #strip {{ background: {window}; }}
 QMenuBar {{ background: {window}; padding: 0 12px; }}
-#sentence, #verdict, #ruler, #side, #legend, #plain {{ background: {panel}; }}
+#sentence, #verdict, #ruler, #side, #legend, #plain, #recentwork {{ background: {panel}; }}
 #sentence {{ border-top: 1px solid {hairline}; }}
 #verdict {{ border-top: 1px solid {hairline}; border-bottom: 1px solid {hairline}; }}
 #ruler, #legend {{ border-top: 1px solid {hairline}; }}
-#side {{ border-left: 1px solid {hairline}; }}
+#side, #recentwork {{ border-left: 1px solid {hairline}; }}
 #strip {{ border-top: 1px solid {hairline}; }}
 #rule {{ background: {hairline}; border: none; }}
 QToolButton#over {{ background: {panel}; color: {text}; border: 1px solid {edge};
@@ -21,6 +21,7 @@ QToolButton#over {{ background: {panel}; color: {text}; border: 1px solid {edge}
 QToolButton#over:hover {{ background: {hover}; }}
 QToolButton#over:checked {{ background: {accent_soft}; border-color: {focus}; }}
 QToolButton#over:focus {{ border: 2px solid {focus}; padding: 2px 8px; }}
+QPushButton#recent {{ min-height: 72px; max-height: 72px; padding: 0; border: none; }}
 #row {{ border-bottom: 1px solid {hairline}; }}
 #card {{ background: {canvas}; border: 1px solid {hairline}; border-radius: 6px; }}
 #dropfield {{ background: {canvas}; border: 2px dashed {edge}; border-radius: 8px; }}
@@ -58,6 +59,13 @@ QToolButton#arrow {{ background: {field}; color: {text}; border: 1px solid {edge
 QToolButton#arrow:hover {{ background: {hover}; }}
 QToolButton#arrow:focus {{ border: 2px solid {focus}; }}
 QToolButton#arrow:disabled {{ color: {muted}; border-color: {hairline}; }}
+QScrollBar:vertical {{ background: transparent; width: 12px; margin: 0; }}
+QScrollBar:horizontal {{ background: transparent; height: 12px; margin: 0; }}
+QScrollBar::handle {{ background: {edge}; border-radius: 4px; margin: 2px;
+  min-height: 28px; min-width: 28px; }}
+QScrollBar::handle:hover {{ background: {muted}; }}
+QScrollBar::add-line, QScrollBar::sub-line, QScrollBar::add-page, QScrollBar::sub-page {{
+  background: transparent; border: none; width: 0; height: 0; }}
 QProgressBar {{ background: {field}; border: 1px solid {edge}; border-radius: 4px; max-height: 10px; }}
 QProgressBar::chunk {{ background: {accent}; border-radius: 3px; }}
 QSplitter::handle {{ background: {hairline}; }}

@@ -39,7 +39,7 @@ RELIEF_WORDS = {
     Relief.BY_HAND: "left for hand work",
 }
 HALF_WORDS = {Half.POCKET: "pocket", Half.PLUG: "plug"}
-FACING_WORDS = {Facing.UP: "face up", Facing.DOWN: "face down"}
+FACING_WORDS = {Facing.UP: "cut face up", Facing.DOWN: "cut face down"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +134,7 @@ def set_clearance(state: State, clearance_mm: float) -> Edit:
 
 def set_feel(state: State, feel: Feel) -> Edit:
     """Ask for a feel: the middle of its zone, unless the clearance lies in it already."""
+
     def moved(spec: FitSpec) -> FitSpec:
         has_it = SEED_ZONES.feel_at(spec.clearance_mm) is feel
         return spec if has_it else spec.with_clearance(SEED_ZONES.middle_mm(feel))
@@ -233,7 +234,7 @@ def set_stack(state: State, stack: StackNumbers) -> Edit:
 def set_facing(state: State, facing: Facing) -> Edit:
     """Choose which side of the plug faces the cutter."""
     after = _each_fitting(state, lambda fitting: replace(fitting, facing=facing))
-    return Edit(after, f"Cut {FACING_WORDS[facing]}")
+    return Edit(after, FACING_WORDS[facing].capitalize())
 
 
 def set_unit(state: State, unit: Unit) -> Edit:

@@ -21,7 +21,7 @@ from inlayfit.units import Unit, format_entry, format_length, format_per_side
 PATTERN = (
     "{plug}, {plug_state} with {plug_cutter}, into {pocket}, {pocket_state} with {pocket_cutter}, "
     "{feel} at {clearance} per side ({overall} overall), corners {corners}, {allowance}, "
-    "{seat} on {glue}, cut {facing}."
+    "{seat} on {glue}, {facing}."
 )
 """The sentence in English."""
 PLACES = (

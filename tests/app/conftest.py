@@ -19,6 +19,9 @@ from inlayfit.fit.spec import FitSpec, HalfSpec
 from inlayfit.geometry.path import Path as Line
 from inlayfit.shipped import shipped_folder
 
+QUESTIONS = (
+    "open_files", "save_project_as", "export_folder", "unsaved_work", "replace_files", "recovery",
+)  # fmt: skip
 LEAF = shipped_folder("sample_shapes") / "leaf.svg"
 FEET = shipped_folder("sample_shapes") / "feet.dxf"
 
@@ -50,14 +53,7 @@ def no_question_is_asked(monkeypatch: pytest.MonkeyPatch) -> None:
     def refuse(*_: object, **__: object) -> object:
         pytest.fail("a dialog was opened that this test does not answer")
 
-    for name in (
-        "open_files",
-        "save_project_as",
-        "export_folder",
-        "unsaved_work",
-        "replace_files",
-        "recovery",
-    ):
+    for name in QUESTIONS:
         monkeypatch.setattr(prompts, name, refuse)
 
 
@@ -74,9 +70,8 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
 
     def make() -> MainWindow:
         session = Session(Settings().with_value("theme", "light"))
-        window = MainWindow(
-            session, recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json"
-        )
+        recent, settings = tmp_path / "recent.json", tmp_path / "settings.json"
+        window = MainWindow(session, recent=recent, settings_file=settings)
         session.setParent(window)
         qtbot.addWidget(window, before_close_func=_close_quietly)
         window.resize(1440, 900)
@@ -84,8 +79,7 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
         made.append(window)
         return window
 
-    return_value = make
-    yield return_value
+    yield make
     for window in made:
         _close_quietly(window)
 

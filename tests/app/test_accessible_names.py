@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible, QAccessibleInterface
+from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QAbstractSpinBox, QApplication, QComboBox, QDialog, QFrame, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -28,7 +28,7 @@ def nameless(root: QWidget) -> list[str]:
         if widget.objectName().startswith("qt_") or part_of_another:
             continue
         interface = QAccessible.queryAccessibleInterface(widget)
-        name = interface.text(QAccessible.Text.Name) if isinstance(interface, QAccessibleInterface) else ""
+        name = interface.text(QAccessible.Text.Name)
         if not name.strip():
             found.append(f"{type(widget).__name__} in {type(widget.parent()).__name__}")
     return found
@@ -36,7 +36,8 @@ def nameless(root: QWidget) -> list[str]:
 
 def _is_in_a_list_of_choices(widget: QWidget) -> bool:
     """Whether it is the list that a choice opens, which the choice itself speaks for."""
-    return isinstance(widget.parent(), QFrame) and isinstance(widget.parent().parent(), QComboBox)
+    frame = widget.parentWidget()
+    return isinstance(frame, QFrame) and isinstance(frame.parentWidget(), QComboBox)
 
 
 def test_every_control_of_the_empty_window_has_a_name(window: MainWindow) -> None:

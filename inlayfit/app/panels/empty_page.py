@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-import math
+import json
 from collections.abc import Sequence
+from functools import lru_cache
 from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -21,34 +23,22 @@ from PySide6.QtWidgets import (
 from inlayfit.app import theme
 from inlayfit.app.recent import RecentWork
 from inlayfit.fit.result import Half
+from inlayfit.shipped import shipped_folder
 
 
-def leaf_path(width: float) -> QPainterPath:
-    """A leaf with a stalk, about the origin, drawn for this page; y points down."""
+@lru_cache(maxsize=1)
+def leaf_path() -> QPainterPath:
+    """The sample leaf, coarse, about the origin, 100 wide; empty if the picture is not there."""
     path = QPainterPath()
-    edge: list[QPointF] = []
-    for side in (-1, 1):
-        steps = range(49) if side < 0 else range(48, -1, -1)
-        for step in steps:
-            t = step / 48
-            belly = 0.30 * math.sin(math.pi * t**0.8) ** 0.85
-            lobes = 0.018 * abs(math.sin(6.5 * math.pi * t)) * (0.15 < t < 0.97)
-            edge.append(QPointF((t - 0.42) * width * 0.86, side * (belly + lobes) * width * 0.62))
-    path.moveTo(edge[0])
-    for point in edge[1:]:
-        path.lineTo(point)
-    path.closeSubpath()
-    stalk = QPainterPath()
-    stalk.addRoundedRect(QRectF(-0.5 * width, -0.018 * width, 0.18 * width, 0.036 * width), 4, 4)
-    path = path.united(stalk)
-    for row in (-1, 1):
-        for k in range(4):
-            hole = QPainterPath()
-            x = (-0.19 + 0.145 * k) * width
-            size = width * (0.042 - 0.004 * abs(k - 1))
-            hole.addEllipse(QPointF(x, row * width * 0.075), size, size * 0.72)
-            path = path.subtracted(hole)
-    return path.simplified()
+    try:
+        picture: Any = json.loads((shipped_folder("resources") / "leaf_picture.json").read_bytes())
+        rings = [[float(v) for v in ring] for ring in picture["rings"]]
+    except (OSError, ValueError, KeyError, TypeError):
+        return path
+    for ring in rings:
+        path.addPolygon(QPolygonF([QPointF(ring[i], ring[i + 1]) for i in range(0, len(ring) - 1, 2)]))
+        path.closeSubpath()
+    return path
 
 
 class DropHalves(QFrame):
@@ -102,12 +92,19 @@ class DropHalves(QFrame):
             else self.tr("drop on this half: use as plug")
         )
         painter.drawText(area.adjusted(0, 18, 0, 0), int(Qt.AlignmentFlag.AlignHCenter), words)
-        width = min(inner.width() * 0.86, inner.height() * 2.0)
+        leaf = leaf_path()
+        size = leaf.boundingRect().size()
+        if size.isEmpty():
+            return
+        scale = 0.86 * min(inner.width() / size.width(), inner.height() / size.height())
         painter.save()
-        painter.translate(inner.center() + QPointF(width * 0.04, 0))
-        painter.setPen(QPen(theme.colour(look.host_line if is_pocket else look.text), 1.4))
+        painter.translate(inner.center())
+        painter.scale(scale, scale)
+        pen = QPen(theme.colour(look.host_line if is_pocket else look.text), 1.4)
+        pen.setCosmetic(True)
+        painter.setPen(pen)
         painter.setBrush(theme.colour(look.canvas) if is_pocket else Qt.BrushStyle.NoBrush)
-        painter.drawPath(leaf_path(width))
+        painter.drawPath(leaf)
         painter.restore()
 
 
@@ -241,6 +238,8 @@ class RecentPanel(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setObjectName("recentwork")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(16, 24, 24, 24)
         self._column.setSpacing(4)

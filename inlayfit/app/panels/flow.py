@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 class FlowLayout(QLayout):
     """Sets widgets in lines as wide as it is."""
 
-    def __init__(self, *, word_gap_px: int = 6, line_height_px: int = 36) -> None:
+    def __init__(self, *, word_gap_px: int = 5, line_height_px: int = 36) -> None:
         super().__init__()
         self._items: list[QLayoutItem] = []
         self._clinging: set[QWidget] = set()

@@ -13,8 +13,9 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.opening import template_fitting
 from inlayfit.app.panels.flow import FlowLayout
-from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox, SentenceBox
+from inlayfit.app.panels.sentence_box import SENTENCE_PX, ChoiceBox, FormBox, SentenceBox
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.document import edits
@@ -82,7 +83,7 @@ class SentenceBar(QWidget):
         body.setLayout(self._flow)
         self._prefix = QLabel()
         self._prefix.setObjectName("glue")
-        self._prefix.setFont(theme.font(theme.SENTENCE))
+        self._prefix.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.SENTENCE.weight)))
         self._flow.add(self._prefix)
         self._set_words(self.tr(PATTERN))
         self.checks_button = QPushButton()
@@ -90,6 +91,12 @@ class SentenceBar(QWidget):
             self.tr("<b>Checks</b><br>What to look at before cutting, the heaviest first.")
         )
         self.checks_button.clicked.connect(self.checks_asked)
+        self._invitation = QLabel(
+            self.tr(
+                "The whole job is this sentence. Once an outline is open, every box in it can be changed."
+            )
+        )
+        self._invitation.setProperty("muted", True)
         self._hint = QLabel()
         self._hint.setProperty("muted", True)
         self._hint.setAlignment(Qt.AlignmentFlag.AlignRight)
@@ -99,9 +106,13 @@ class SentenceBar(QWidget):
         side.addWidget(self._hint, 0, Qt.AlignmentFlag.AlignRight)
         side.addStretch(1)
         row = QHBoxLayout(self)
-        row.setContentsMargins(24, 12, 24, 12)
-        row.setSpacing(24)
-        row.addWidget(body, 1)
+        row.setContentsMargins(24, 10, 24, 10)
+        row.setSpacing(20)
+        whole = QVBoxLayout()
+        whole.setSpacing(0)
+        whole.addWidget(body)
+        whole.addWidget(self._invitation)
+        row.addLayout(whole, 1)
         row.addLayout(side)
         session.state_changed.connect(self._on_session_state_changed)
         session.stale_changed.connect(lambda _stale: self._show(session.shown))
@@ -190,7 +201,7 @@ class SentenceBar(QWidget):
 
     def _clearance_box(self) -> LengthBox:
         box = named_length(self.tr("Clearance per side"))
-        box.setFont(theme.font(theme.TypeSize(19, theme.INPUT.weight)))
+        box.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.INPUT.weight)))
         box.set_tip(
             self.tr(
                 "Clearance per side: the gap at one wall; negative is interference.\n"
@@ -198,8 +209,10 @@ class SentenceBar(QWidget):
             )
         )
         box.set_limits_mm(-LARGEST_CLEARANCE_MM, LARGEST_CLEARANCE_MM)
+        box.setMinimumWidth(124)
+        box.setMaximumWidth(124)
         box.length_edited.connect(lambda mm: self._do(lambda s: edits.set_clearance(s, mm)))
-        self._overall.setFont(theme.font(theme.SENTENCE))
+        self._overall.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.SENTENCE.weight)))
         return box
 
     def _corners_box(self) -> ChoiceBox:
@@ -291,7 +304,7 @@ class SentenceBar(QWidget):
     def _glue_label(self, word: str) -> QLabel:
         label = QLabel(word)
         label.setObjectName("glue")
-        label.setFont(theme.font(theme.SENTENCE))
+        label.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.SENTENCE.weight)))
         label.setAccessibleName(word)
         return label
 
@@ -313,21 +326,24 @@ class SentenceBar(QWidget):
         self._show(change.after)
 
     def _show(self, state: State) -> None:
-        lead = state.lead or Fitting("")
+        lead = state.lead or template_fitting(self._session.settings, Half.POCKET)
         said = words(lead, state.unit)
         for place, box in self._boxes.items():
             box.setEnabled(state.lead is not None)
             if isinstance(box, SentenceBox):
                 box.say(self.tr(said[place]))
+        self._invitation.setVisible(state.is_empty)
         self._overall.setText(said["overall"])
-        self._overall.setEnabled(not self._session.is_stale)
+        self._overall.setEnabled(state.lead is not None and not self._session.is_stale)
         self.clearance_box.set_unit(state.unit)
         self.clearance_box.set_length(lead.spec.clearance_mm)
         self._mark_choices(lead)
         self._mark_halves(lead)
         count = len(state.chosen)
         self._prefix.setVisible(count > 1)
-        self._prefix.setText(self.tr("{0} fittings, first:").format(count))
+        alike = all(f.spec == lead.spec for f in state.chosen_fittings)
+        several = self.tr("{0} fittings, each:") if alike else self.tr("{0} fittings, the first:")
+        self._prefix.setText(several.format(count))
         self.setAccessibleName(self.tr("Fit sentence"))
         self.setAccessibleDescription(sentence(lead, state.unit, self.tr(PATTERN)))
         self._flow.invalidate()

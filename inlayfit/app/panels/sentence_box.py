@@ -14,10 +14,12 @@ from PySide6.QtWidgets import QFormLayout, QFrame, QMenu, QToolButton, QVBoxLayo
 
 from inlayfit.app import theme
 
+SENTENCE_PX = 18
+"""Lettering of the sentence; with it the sample fits two lines of a window 1440 wide."""
 _HEIGHT = 30
-_PAD = 9
-_ARROW = 15
-_SIGN = 18
+_PAD = 8
+_ARROW = 14
+_SIGN = 17
 _NOTE_ROOM = 56
 """Room under a form for the note that says how a typed length is understood."""
 
@@ -32,7 +34,7 @@ class SentenceBox(QToolButton):
         self.setStatusTip(tip)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
-        self.setFont(theme.font(theme.TypeSize(19, theme.font(theme.INPUT).weight())))
+        self.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.INPUT.weight)))
         self.sign: str = ""
         """"hollow" or "solid": the sign of a half that may or may not move, the same as in the map."""
         self.is_plain = False
@@ -73,12 +75,15 @@ class SentenceBox(QToolButton):
         frame = self.rect().toRectF().adjusted(0.5, 0.5, -0.5, -1.5)
         if not self.is_plain or self.underMouse() or self.isDown():
             fill = look.accent_soft if self.isDown() else look.hover if self.underMouse() else look.field
-            painter.setPen(QPen(theme.colour(look.hairline), 1))
-            painter.setBrush(theme.colour(fill))
+            is_open = self.isEnabled()
+            line = Qt.PenStyle.SolidLine if is_open else Qt.PenStyle.DashLine
+            painter.setPen(QPen(theme.colour(look.hairline if is_open else look.edge), 1, line))
+            painter.setBrush(theme.colour(fill) if is_open else Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(frame, theme.RADIUS_PX, theme.RADIUS_PX)
-        painter.setPen(QPen(theme.colour(look.edge), 2))
-        y = self.height() - 1.5
-        painter.drawLine(3, int(y), self.width() - 4, int(y))
+        if self.isEnabled():
+            painter.setPen(QPen(theme.colour(look.edge), 2))
+            y = int(self.height() - 1.5)
+            painter.drawLine(3, y, self.width() - 4, y)
         if self.hasFocus():
             painter.setPen(QPen(theme.colour(look.focus), theme.FOCUS_RING_PX))
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -100,6 +105,8 @@ class SentenceBox(QToolButton):
         painter.setFont(self.font())
         words = self.rect().adjusted(left, -1, -_PAD - _ARROW, -1)
         painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), self.text())
+        if not self.isEnabled():
+            return
         x, y = self.width() - _PAD - 8, self.height() / 2
         painter.setPen(QPen(theme.colour(look.muted), 1.6))
         painter.drawPolyline([QPoint(x, int(y - 2)), QPoint(x + 4, int(y + 2)), QPoint(x + 8, int(y - 2))])

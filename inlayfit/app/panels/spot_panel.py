@@ -32,7 +32,7 @@ class SpotPanel(QScrollArea):
         self.previous = self._arrow(Qt.ArrowType.LeftArrow, self.tr("Previous tight spot"), -1)
         self.next = self._arrow(Qt.ArrowType.RightArrow, self.tr("Next tight spot"), 1)
         self.loupe = Loupe()
-        self.loupe.setFixedHeight(226)
+        self.loupe.setFixedHeight(210)
         self.loupe.stepped.connect(self._step)
         head = QHBoxLayout()
         head.setSpacing(8)

@@ -39,7 +39,7 @@ class StackPicture(QWidget):
         self._stack = StackNumbers()
         self._unit = Unit.MM
         self._names = ("plug", "pocket")
-        self.setFixedHeight(124)
+        self.setFixedHeight(112)
         self.setAccessibleName(self.tr("Section through the fitting"))
 
     def show_stack(self, stack: StackNumbers, unit: Unit, *, plug: str, host: str) -> None:
@@ -60,7 +60,7 @@ class StackPicture(QWidget):
         look = theme.tokens_of(self)
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        width, face, depth_px = self.width() - 96.0, 30.0, 66.0
+        width, face, depth_px = self.width() - 96.0, 28.0, 58.0
         left, right = 0.22 * width, 0.80 * width
         floor = face + depth_px
         host = QPolygonF(
