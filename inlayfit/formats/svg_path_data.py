@@ -216,13 +216,14 @@ def _draw_numbers(pen: _Pen, step: re.Match[str], text: str) -> int | None:
     """Draw one command with all its arguments; where it broke, if it did."""
     letter = step[1]
     kind = letter.upper()
-    values = list(map(float, _ONE_NUMBER.findall(text, step.end(1), step.end())))
+    found = _ONE_NUMBER.findall(text, step.end(1), step.end())
     arity, draw = _DRAW[kind]
+    pen.count(len(found) // arity * _WEIGHT[kind])
+    values = list(map(float, found))
     if not math.isfinite(sum(values)) and not all(map(math.isfinite, values)):
         numbers = _ONE_NUMBER.finditer(text, step.end(1), step.end())
         return next(number.start() for number in numbers if not math.isfinite(float(number[0])))
     count = len(values) // arity
-    pen.count(count * _WEIGHT[kind])
     whole = count * arity
     if whole:
         draw(pen, values[:whole] if whole < len(values) else values, letter != kind)

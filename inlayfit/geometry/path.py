@@ -191,10 +191,24 @@ class Path:
         if len(arcs):
             starts, ends = self.segment_ends()
             points.append(_arc_extremes(starts[arcs], ends[arcs], self.bulges[arcs]))
-        points += [curve.at(_CURVE_STEPS) for curve in self.curves.values()]
         stacked = np.vstack(points)
-        (x0, y0), (x1, y1) = stacked.min(axis=0), stacked.max(axis=0)
-        return float(x0), float(y0), float(x1), float(y1)
+        low, high = stacked.min(axis=0), stacked.max(axis=0)
+        reaching = [curve.at(_CURVE_STEPS) for curve in self._curves_beyond(low, high)]
+        if reaching:
+            curved = np.vstack(reaching)
+            low, high = np.minimum(low, curved.min(axis=0)), np.maximum(high, curved.max(axis=0))
+        return float(low[0]), float(low[1]), float(high[0]), float(high[1])
+
+    def _curves_beyond(self, low: Points, high: Points) -> list[Bezier]:
+        """The curves that may leave a box: those with a control point outside (or one that is no number)."""
+        if not self.curves:
+            return []
+        curves = list(self.curves.values())
+        starts = np.cumsum([0, *(len(curve.control) for curve in curves[:-1])])
+        control = np.vstack([curve.control for curve in curves])
+        lowest, highest = np.minimum.reduceat(control, starts), np.maximum.reduceat(control, starts)
+        inside = ((lowest >= low) & (highest <= high)).all(axis=1)
+        return [curves[number] for number in np.flatnonzero(~inside)]
 
     def is_finite(self) -> bool:
         """Whether every number of the path is finite."""
