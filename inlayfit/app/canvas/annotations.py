@@ -201,10 +201,10 @@ def _paint_label(painter: QPainter, picture: Picture, label: HalfLabel, token: s
     width = max(QFontMetricsF(medium).horizontalAdvance(line) for line in label.lines) + 4
     height = 16.0 * len(label.lines)
     if max(width, height) / 2 > label.room_mm * picture.view.scale:
-        return
+        return  # it would not fit between the walls
     x, y = picture.view.to_px(*label.place_mm)
     box = QRectF(x - width / 2, y - height / 2, width, height)
-    if any(box.intersects(other) for other in placing.taken) or not placing.view.contains(box):
+    if not placing.is_free(box):
         return
     painter.setPen(colour(token))
     for row, line in enumerate(label.lines):

@@ -43,6 +43,11 @@ class Placing:
         """Keep these free of further labels."""
         self.taken.extend(rectangles)
 
+    def is_free(self, box: QRectF) -> bool:
+        """Whether a label here would cover nothing and be in view."""
+        corners = np.array([[box.left(), box.top(), box.right(), box.bottom()]])
+        return bool(self._costs(corners)[0] == 0)
+
     def place(
         self, name: str, at: QPointF, size: QSizeF, distances: Sequence[float], *, must: bool = False
     ) -> QRectF | None:
