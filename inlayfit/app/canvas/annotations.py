@@ -18,6 +18,7 @@ from inlayfit.app.canvas.reading_text import signed, signed_overall
 from inlayfit.app.canvas.scale_bar import scale_bar
 from inlayfit.app.canvas.scene import FittingScene, HalfLabel
 from inlayfit.app.theme import Tokens, colour
+from inlayfit.fit.classes import GapClass
 from inlayfit.fit.result import Spot
 from inlayfit.units import Unit
 
@@ -108,7 +109,7 @@ def _paint_flags(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
         flagged.append((fitting.spots[0], "tightest, spot 1", chosen == 0))
     if chosen is not None and 0 < chosen < len(fitting.spots):
         flagged.append((fitting.spots[chosen], f"spot {chosen + 1} of {len(fitting.spots)}", True))
-    if fitting.loosest is not None:
+    if fitting.loosest is not None and not fitting.is_even:
         flagged.append((fitting.loosest, "loosest", False))
     for spot, words, is_chosen in flagged:
         at = spot_place(spot, picture)
@@ -184,6 +185,8 @@ def _paint_spots(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
         at = spot_place(spot, picture)
         if number in (0, notes.chosen_spot) or not placing.view.contains(at):
             continue
+        if look_of(spot.gap_mm, fitting.clearance_mm).gap_class >= GapClass.ON:
+            continue  # as meant: a number there would only distract
         box = placing.place(f"spot {number}", at, QSizeF(SPOT_PX, SPOT_PX), (14, 24))
         if box is None:
             continue

@@ -421,7 +421,12 @@ class GapMapView(MovingCanvas):
         title = "Gap map, preview" if self._layers.stale else "Gap map"
         card = paint_card(painter, QPointF(20, 12), title, words, look)
         notes = Notes(fitting, self._chosen_spot, self._unit, self._layers.stale, self._label_places)
-        paint_annotations(painter, area, picture, look, notes, keep_off=[card])
+        paint_annotations(painter, area, picture, look, notes, keep_off=[card, *self._covered()])
+
+    def _covered(self) -> list[QRectF]:
+        """Where other widgets lie over the map."""
+        over = self.findChildren(QWidget, options=Qt.FindChildOption.FindDirectChildrenOnly)
+        return [QRectF(child.geometry()) for child in over if child.isVisible()]
 
     def _paint_cutter(self, painter: QPainter, at: QPointF, look: Tokens) -> None:
         fitting = self.chosen_fitting

@@ -23,6 +23,8 @@ from inlayfit.geometry.region import Region
 
 MOST_SPOTS = 24
 """Tight spots that are numbered and walked through; further ones say nothing new."""
+EVEN_MM = 0.002
+"""Gaps that differ by less are the same: twice what a solved fit is accurate to."""
 _LABEL_SHARE = 0.01
 
 
@@ -195,6 +197,11 @@ class FittingScene:
     def bounds(self) -> Box:
         """A box round both halves."""
         return united((self.pocket.bounds, self.plug.bounds))
+
+    @property
+    def is_even(self) -> bool:
+        """Whether the gap is the same all round, so that no place is looser than another."""
+        return self.max_mm - self.min_mm < EVEN_MM
 
     def holds(self, x_mm: float, y_mm: float) -> bool:
         """Whether a point lies in either half."""

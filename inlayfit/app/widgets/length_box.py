@@ -261,7 +261,7 @@ class LengthBox(QAbstractSpinBox):
         )
         for control, down, flag in arrows:
             rect = self.style().subControlRect(QStyle.ComplexControl.CC_SpinBox, option, control, self)
-            centre = QPointF(QRectF(rect).center().x() - 2, QRectF(rect).center().y() - 0.5 * down)
+            centre = QPointF(QRectF(rect).center().x() - 4, QRectF(rect).center().y() - 0.5 * down)
             usable = self.isEnabled() and bool(enabled & flag)
             painter.setPen(QPen(colour(look.text if usable else look.hairline), 1.4))
             for side in (-3.5, 3.5):

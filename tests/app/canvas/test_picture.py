@@ -184,3 +184,8 @@ def test_the_look_of_a_gap_is_that_of_its_class() -> None:
 def test_painting_needs_no_window(qtbot: QtBot) -> None:
     """The same paint routine serves paper and tests."""
     assert drawn(build_picture(GapScene(), VIEW, WIDTH, HEIGHT)).size().width() == WIDTH
+
+
+def test_an_even_gap_is_known_as_such() -> None:
+    assert shifted_fitting(0.0).is_even
+    assert not shifted_fitting(0.06).is_even
