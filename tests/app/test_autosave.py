@@ -1,0 +1,186 @@
+"""At most two seconds of work are lost, whatever ends the program."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+import textwrap
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app import prompts
+from inlayfit.app.autosave import DELAY_MS, Autosave
+from inlayfit.app.prompts import Rescue
+from inlayfit.app.session import Session
+from inlayfit.app.window import MainWindow
+from inlayfit.document import edits
+from inlayfit.document.journal import LONGEST_DELAY_S, Journal, Recovery, left_behind
+from inlayfit.document.project_file import save_project
+from tests.app.conftest import discs
+
+
+@pytest.fixture
+def autosave(session: Session, tmp_path: Path) -> Iterator[Autosave]:
+    made = Autosave(session, Journal(tmp_path / "copies"))
+    yield made
+    made.close()
+
+
+def _copies(tmp_path: Path) -> list[Path]:
+    return list((tmp_path / "copies").glob("*.recovery"))
+
+
+def test_the_clock_is_shorter_than_what_may_be_lost() -> None:
+    assert DELAY_MS / 1000 <= LONGEST_DELAY_S / 2
+
+
+def test_a_change_is_copied_while_further_changes_come(
+    session: Session, autosave: Autosave, qtbot: QtBot, tmp_path: Path
+) -> None:
+    """Steady work does not put the copy off: a change every 50 ms, and the copy is there in time."""
+    session.start(discs())
+    begin = time.monotonic()
+    step = 0
+    while not _copies(tmp_path):
+        step += 1
+        session.perform(edits.set_clearance(session.state, step / 1000))
+        qtbot.wait(50)
+        assert time.monotonic() - begin < LONGEST_DELAY_S + 3.0
+    assert step > 5
+
+
+def test_the_copy_holds_the_document_and_goes_when_it_is_saved(
+    session: Session, autosave: Autosave, qtbot: QtBot, tmp_path: Path
+) -> None:
+    session.start(discs())
+    session.do(lambda s: edits.set_clearance(s, 0.077))
+    autosave.write_now()
+    qtbot.waitUntil(lambda: bool(_copies(tmp_path)))
+    recovery = Recovery(_copies(tmp_path)[0], None, "", 0.0)
+    assert recovery.state() == session.state
+    session.mark_saved(tmp_path / "tray.inlayfit")
+    qtbot.waitUntil(lambda: not _copies(tmp_path))
+
+
+def test_opening_a_file_leaves_no_copy(
+    session: Session, autosave: Autosave, qtbot: QtBot, tmp_path: Path
+) -> None:
+    session.start(discs())
+    autosave.write_now()
+    qtbot.wait(50)
+    assert _copies(tmp_path) == []
+
+
+def _left(tmp_path: Path, clearance_mm: float, project: Path | None = None) -> Recovery:
+    journal = Journal(tmp_path / "copies")
+    state = edits.set_clearance(discs(), clearance_mm).state
+    journal.write(state, project=project, title="tray")
+    journal._lock.close()  # its process is gone
+    (found,) = left_behind(tmp_path / "copies")
+    return found
+
+
+@pytest.mark.parametrize("answer", list(Rescue))
+def test_recovery_does_what_was_answered(
+    window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, answer: Rescue
+) -> None:
+    monkeypatch.setattr(prompts, "recovery", lambda *_: answer)
+    found = _left(tmp_path, 0.066)
+    others = window.documents.offer_recovery([found])
+    still_there = found.copy.exists()
+    if answer is Rescue.RECOVER:
+        assert window.session.state.fitting("o0").spec.clearance_mm == 0.066
+        assert window.session.is_modified
+        assert window.session.title == "tray"
+    elif answer is Rescue.SHOW_BOTH:
+        assert others[0][0].fitting("o0").spec.clearance_mm == 0.066
+    else:
+        assert window.session.state.is_empty
+    assert still_there is (answer in (Rescue.SHOW_BOTH, Rescue.LATER))
+
+
+def test_a_damaged_copy_is_said_in_one_sentence(
+    window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(prompts, "recovery", lambda *_: Rescue.RECOVER)
+    found = _left(tmp_path, 0.066)
+    found.copy.write_bytes(found.copy.read_bytes()[:-50])
+    window.documents.offer_recovery([found])
+    assert "not a project file" in window.notice.text
+    assert window.session.state.is_empty
+
+
+def test_the_saved_project_is_not_touched_by_recovery(
+    window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    project = tmp_path / "tray.inlayfit"
+    save_project(discs(), project)
+    before = project.read_bytes()
+    monkeypatch.setattr(prompts, "recovery", lambda *_: Rescue.RECOVER)
+    window.documents.offer_recovery([_left(tmp_path, 0.066, project)])
+    assert window.session.project == project
+    assert project.read_bytes() == before
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs SIGKILL")
+def test_a_killed_program_loses_at_most_two_seconds(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A real process edits every 20 ms and says when; it is killed, and the copy is looked at."""
+    program = textwrap.dedent(
+        """
+        import sys, time
+        from pathlib import Path
+        from PySide6.QtCore import QCoreApplication, QTimer
+        from inlayfit.app.autosave import Autosave
+        from inlayfit.app.session import Session
+        from inlayfit.document import edits
+        from inlayfit.document.journal import Journal
+        from inlayfit.document.imports import import_text
+        from inlayfit.document.state import Fitting, Source, State
+        square = "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>"
+        drawn = import_text(square + "<rect width='9' height='9'/></svg>")
+        start = edits.open_drawing(State(), drawn, source=Source(), template=Fitting("")).state
+        app = QCoreApplication([])
+        session = Session()
+        autosave = Autosave(session, Journal(Path(sys.argv[1])))
+        session.start(start)
+        step = 0
+        def edit():
+            global step
+            step += 1
+            session.do(lambda s: edits.set_clearance(s, step / 10000))
+            print(step, time.monotonic(), flush=True)
+        timer = QTimer()
+        timer.timeout.connect(edit)
+        timer.start(20)
+        app.exec()
+        """
+    )
+    environment = dict(os.environ, QT_QPA_PLATFORM="offscreen")
+    root = Path(__file__).parents[2]
+    child = subprocess.Popen(
+        [sys.executable, "-c", program, str(tmp_path / "copies")],
+        stdout=subprocess.PIPE,
+        text=True,
+        env=environment,
+        cwd=root,
+    )
+    assert child.stdout is not None
+    first = child.stdout.readline()
+    time.sleep(3.3)
+    child.send_signal(signal.SIGKILL)
+    killed = time.monotonic()
+    said = [first, *child.stdout.read().splitlines()]
+    child.stdout.close()
+    child.wait()
+    (found,) = left_behind(tmp_path / "copies")
+    saved_step = round(found.state().fittings[0].spec.clearance_mm * 10000)
+    times = {int(line.split()[0]): float(line.split()[1]) for line in said if len(line.split()) == 2}
+    first_lost = times.get(saved_step + 1, killed)
+    assert killed - first_lost <= LONGEST_DELAY_S
+    found.discard()

@@ -1,0 +1,81 @@
+from __future__ import annotations
+
+import datetime
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QMimeData, QUrl
+
+from inlayfit.app.content import kind_of, offer_for
+from inlayfit.app.recent import MOST, RecentWork, read_recent, small_picture, with_work, write_recent
+from inlayfit.app.words import counted, when_words
+from inlayfit.document.project_file import to_bytes
+from inlayfit.document.state import State
+from tests.app.conftest import FEET, LEAF, discs
+
+
+def test_read_after_write_is_the_same_list(tmp_path: Path) -> None:
+    works = with_work((), tmp_path / "a.svg", discs(), "Goes in.")
+    works = with_work(works, tmp_path / "b.svg", State(), "Nothing is chosen.")
+    write_recent(works, tmp_path / "deep" / "recent.json")
+    assert read_recent(tmp_path / "deep" / "recent.json") == works
+
+
+def test_the_newest_is_first_once_and_the_list_ends(tmp_path: Path) -> None:
+    works: tuple[RecentWork, ...] = ()
+    for n in range(MOST + 3):
+        works = with_work(works, tmp_path / f"{n}.svg", State(), "")
+    works = with_work(works, tmp_path / "5.svg", State(), "")
+    assert works[0].path.name == "5.svg"
+    assert len(works) == MOST
+    assert len({work.path for work in works}) == MOST
+
+
+@pytest.mark.parametrize(
+    "content",
+    [b"", b"{", b"{}", b'[{"path": 1}]', b'[{"path": "a", "summary": "", "opened_at": 0, "rings": [[1]]}]'],
+)
+def test_a_damaged_list_is_an_empty_one(tmp_path: Path, content: bytes) -> None:
+    file = tmp_path / "recent.json"
+    file.write_bytes(content)
+    assert read_recent(file) == ()
+
+
+def test_a_small_picture_fits_its_square() -> None:
+    numbers = [v for ring in small_picture(discs(3)) for v in ring]
+    assert min(numbers) >= -0.1
+    assert max(numbers) <= 100.1
+
+
+def test_content_decides_what_a_file_is(tmp_path: Path) -> None:
+    assert kind_of(LEAF.read_bytes()[:2048]) == "an SVG drawing"
+    assert kind_of(FEET.read_bytes()[:2048]) == "a DXF drawing"
+    assert kind_of(to_bytes(discs())[:2048]) == "a project"
+    assert kind_of("\ufeff<?xml version='1.0'?><svg/>".encode("utf-16")) == "an SVG drawing"
+    for other in (b"", b"hello", b"%PDF-1.4", b"\x89PNG", b"{}"):
+        assert kind_of(other) == ""
+
+
+def test_an_offer_says_what_will_come(tmp_path: Path) -> None:
+    renamed = tmp_path / "thing.png"
+    renamed.write_bytes(LEAF.read_bytes())
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(renamed))])
+    offer = offer_for(data)
+    assert offer is not None
+    assert offer.sentence == "thing.png: an SVG drawing"
+    data.setUrls([QUrl.fromLocalFile(str(tmp_path / "none.svg"))])
+    assert offer_for(data) is None
+    text = QMimeData()
+    text.setText("hello")
+    assert offer_for(text) is None
+
+
+def test_moments_are_said_as_one_says_them() -> None:
+    moment = datetime.datetime(2025, 11, 3, 14, 5)
+    seconds = moment.timestamp()
+    assert when_words(seconds, today=datetime.date(2025, 11, 3)) == "today at 14:05"
+    assert when_words(seconds, today=datetime.date(2025, 11, 4)) == "yesterday"
+    assert when_words(seconds, today=datetime.date(2025, 12, 1)) == "3 November"
+    assert when_words(seconds, today=datetime.date(2026, 1, 1)) == "3 November 2025"
+    assert (counted(1, "one", "{0} of them"), counted(3, "one", "{0} of them")) == ("one", "3 of them")
