@@ -20,6 +20,7 @@ class Answer(StrEnum):
     """The kinds of verdict."""
 
     NOTHING = "nothing"
+    WAITING = "waiting"
     BLOCKED = "blocked"
     LOOK = "look"
     PRESS = "press"
@@ -90,6 +91,8 @@ def verdict(state: State, results: Mapping[str, FitResult], found: Sequence[Chec
         bites = worst.finding.code == "bites"
         headline = "Will not go in yet." if bites else "Not ready to cut."
         return Verdict(Answer.BLOCKED, headline, worst.finding.message, worst)
+    if any(outline_id not in results for outline_id in state.chosen):
+        return Verdict(Answer.WAITING, "Working it out.", "No word on the fit until every wall is measured.")
     tightest = _tightest_words(state, results)
     if worst is not None and worst.finding.severity is Severity.WARN:
         return Verdict(Answer.LOOK, "Look before cutting.", worst.finding.message, worst)

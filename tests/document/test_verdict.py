@@ -123,3 +123,9 @@ def test_a_fix_never_touches_a_half_that_may_not_move() -> None:
     fix = fix_for(bites, Fitting("o1", FitSpec(0.05, HalfSpec(3.0), made)))
     assert fix is not None
     assert fix.label == "Relieve the pocket"
+
+
+def test_nothing_goes_in_before_it_is_solved() -> None:
+    state = _document(FitSpec(0.05))
+    assert state.chosen
+    assert verdict(state, {}, checks(state, {}, {})).answer is Answer.WAITING

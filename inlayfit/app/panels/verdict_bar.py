@@ -16,6 +16,7 @@ SIGN_OF_ANSWER = {
     Answer.LOOK: Severity.WARN,
     Answer.PRESS: Severity.NOTE,
     Answer.NOTHING: None,
+    Answer.WAITING: None,
     Answer.GOES_IN: None,
 }
 
@@ -132,7 +133,7 @@ class VerdictBar(QWidget):
         self._check = verdict.check
         severity = SIGN_OF_ANSWER[verdict.answer]
         self._sign.show_severity(severity)
-        self._sign.setVisible(verdict.answer is not Answer.NOTHING)
+        self._sign.setVisible(verdict.answer not in {Answer.NOTHING, Answer.WAITING})
         self._headline.setText(verdict.headline)
         self._headline.setEnabled(not is_stale)
         self._why.say(verdict.explanation)
