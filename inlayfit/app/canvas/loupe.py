@@ -254,7 +254,7 @@ class Loupe(QWidget):
 
 
 def _path(rings: tuple[Points, ...], view: LoupeView) -> QPainterPath:
-    return lines_path([view.view.points_px(ring) for ring in rings], closed=True)
+    return lines_path(rings, closed=True, place=view.view.points_px)
 
 
 def _paint_grid(painter: QPainter, view: LoupeView, area: QRectF, look: Tokens) -> None:

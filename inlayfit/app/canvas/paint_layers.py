@@ -99,9 +99,11 @@ def _paint_halves(painter: QPainter, shown: FittingPicture, look: Tokens) -> Non
 def _paint_overlays(
     painter: QPainter, shown: FittingPicture, picture: Picture, look: Tokens, layers: Layers
 ) -> None:
-    if layers.left_over and not shown.left_over.isEmpty():
-        painter.fillPath(shown.left_over, colour(look.host_line, 0.35))
-        _figure(painter, shown.left_over, look.host_line, QBrush(Qt.BrushStyle.NoBrush))
+    if layers.left_over:
+        painter.setPen(_pen(look.host_line))
+        painter.setBrush(colour(look.host_line, 0.35))
+        for piece in shown.left_over:
+            painter.drawPath(piece)
     if layers.rough and not shown.rough.isEmpty():
         _figure(painter, shown.rough, look.muted, QBrush(Qt.BrushStyle.NoBrush), dash=(6, 4))
     if layers.relieved:

@@ -8,7 +8,7 @@ coordinates, then where the last figure starts and the fill rule, all big-endian
 from __future__ import annotations
 
 import struct
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,15 +25,25 @@ _FURTHEST_PX = 1e7
 """The raster engine clips beyond this by itself; further out its arithmetic would overflow."""
 
 
-def lines_path(lines: Iterable[Points], *, closed: bool) -> QPainterPath:
-    """One path with a figure per line, each (n, 2)."""
+def lines_path(
+    lines: Iterable[Points], *, closed: bool, place: Callable[[Points], Points] | None = None
+) -> QPainterPath:
+    """One path with a figure per line, each (n, 2).
+
+    Args:
+        lines: the figures.
+        closed: whether each ends where it began.
+        place: moves all points at once, such as from millimetres to pixels.
+    """
     parts = [line for line in lines if len(line) > 1]
     if not parts:
         return QPainterPath()
     if closed:
-        parts = [np.vstack([part, part[:1]]) for part in parts]
-    starts = np.cumsum([0] + [len(part) for part in parts[:-1]])
-    elements = _elements(np.vstack(parts), _LINE)
+        parts = [piece for part in parts for piece in (part, part[:1])]
+    stacked = np.concatenate(parts)
+    elements = _elements(stacked if place is None else place(stacked), _LINE)
+    lengths = [len(part) for part in parts]
+    starts = np.cumsum([0, *lengths[:-1]])[:: 2 if closed else 1]
     elements["kind"][starts] = _MOVE
     stream = QDataStream(
         QByteArray(_HEAD.pack(len(elements)) + elements.tobytes() + _TAIL.pack(int(starts[-1]), _ODD_EVEN))

@@ -48,6 +48,7 @@ TICK_WIDTH_PX = 1.6
 _TICK_PX, _TICK_SPACING_PX = 7.0, 6.0
 _DASH_PX, _DASH_GAP_PX, _DOT_SPACING_PX = 8.0, 5.0, 8.5
 _CROWD_EVERY = 3
+_FEW, _SMALLEST_PIECE_PX = 64, 1.5
 
 _UP = np.array([1.0, -1.0])
 
@@ -76,7 +77,7 @@ class FittingPicture:
         pocket, plug: lines of both walls; the plug's is moved inwards.
         bands: one for each class, in the order of `LOOKS`.
         rough: lines of the roughing outlines.
-        left_over: stock left in corners, to fill.
+        left_over: stock left in corners, to fill, one path a piece.
     """
 
     fitting: FittingScene
@@ -84,7 +85,7 @@ class FittingPicture:
     plug: QPainterPath
     bands: tuple[BandPicture, ...]
     rough: QPainterPath
-    left_over: QPainterPath
+    left_over: tuple[QPainterPath, ...]
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -173,8 +174,9 @@ def shown_room_px(fitting: FittingScene, view: ViewTransform) -> float:
 
 
 def _outline(shape: Shape, view: ViewTransform, box: Box) -> QPainterPath:
-    rings = [thinned(ring, _LINE_STEP_PX / view.scale) for ring in shape.within(box)]
-    return lines_path([view.points_px(ring) for ring in rings], closed=True)
+    step = _LINE_STEP_PX / view.scale
+    rings = [thinned(ring, step) if len(ring) > _FEW else ring for ring in shape.within(box)]
+    return lines_path(rings, closed=True, place=view.points_px)
 
 
 def _joined_outlines(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -> QPainterPath:
@@ -182,6 +184,17 @@ def _joined_outlines(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -
     for shape in shapes:
         joined.addPath(_outline(shape, view, box))
     return joined
+
+
+def _pieces(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -> tuple[QPainterPath, ...]:
+    """A path for each piece that is large enough to be seen; small paths are filled much faster."""
+    smallest = _SMALLEST_PIECE_PX / view.scale
+    return tuple(
+        lines_path(rings, closed=True, place=view.points_px)
+        for shape in shapes
+        for rings in shape.polygons_within(box)
+        if np.ptp(rings[0], axis=0).max() >= smallest
+    )
 
 
 def _fitting_picture(
@@ -203,7 +216,7 @@ def _fitting_picture(
         plug=plug if bands or not fitting.walls else QPainterPath(),
         bands=tuple(stroke.picture() for stroke in strokes),
         rough=_joined_outlines(fitting.rough, view, box),
-        left_over=_joined_outlines(fitting.left_over, view, box),
+        left_over=_pieces(fitting.left_over, view, box),
     )
 
 

@@ -64,6 +64,18 @@ class Shape:
             return self.rings
         return tuple(Region.of(shapely.clip_by_rect(self.region.shape, *box)).rings())
 
+    def polygons_within(self, box: Box) -> list[tuple[Points, ...]]:
+        """The rings of each connected piece that reaches into a box."""
+        rings = self.rings
+        pieces, start = [], 0
+        for polygon in self.region.shape.geoms:
+            end = start + 1 + len(polygon.interiors)
+            x0, y0, x1, y1 = polygon.bounds
+            if x1 >= box[0] and x0 <= box[2] and y1 >= box[1] and y0 <= box[3]:
+                pieces.append(rings[start:end])
+            start = end
+        return pieces
+
     def holds(self, x_mm: float, y_mm: float) -> bool:
         """Whether a point lies inside."""
         x0, y0, x1, y1 = self.bounds

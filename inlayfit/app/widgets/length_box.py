@@ -48,6 +48,7 @@ class LengthBox(QAbstractSpinBox):
         self._low_mm, self._high_mm = -_WIDEST_MM, _WIDEST_MM
         self._decimals: int | None = None
         self._tip = ""
+        self._shown = ""
         self._refusal = ""
         self._note = _Note(self)
         self.setFont(theme.font(theme.INPUT))
@@ -80,15 +81,22 @@ class LengthBox(QAbstractSpinBox):
     def set_length(self, length: Length | Fraction | float) -> None:
         """Set the value without a signal; a float counts as the shortest decimal that means it."""
         if isinstance(length, Length):
-            self._mm = length.mm
+            value = length.mm
         else:
-            self._mm = Fraction(repr(float(length))) if isinstance(length, float) else Fraction(length)
-        self._show_value()
+            value = Fraction(repr(float(length))) if isinstance(length, float) else Fraction(length)
+        if value != self._mm or self._is_touched():
+            self._mm = value
+            self._show_value()
+
+    def _is_touched(self) -> bool:
+        """Whether the text is not what the box last showed."""
+        return bool(self._refusal) or self.lineEdit().text() != self._shown
 
     def set_unit(self, unit: Unit) -> None:
         """Show in another unit, and take it for a bare number. The value is untouched."""
-        self._unit = unit
-        self._show_value()
+        if unit is not self._unit:
+            self._unit = unit
+            self._show_value()
 
     def set_limits_mm(self, low_mm: float | Fraction, high_mm: float | Fraction) -> None:
         """Refuse what is outside."""
@@ -115,7 +123,8 @@ class LengthBox(QAbstractSpinBox):
         return shown if exact else format_entry(self._mm, self._unit)
 
     def _show_value(self) -> None:
-        self.lineEdit().setText(self.shown_text())
+        self._shown = self.shown_text()
+        self.lineEdit().setText(self._shown)
         self._set_refusal("")
         self._note.hide()
         self._update_tip()
@@ -161,7 +170,7 @@ class LengthBox(QAbstractSpinBox):
 
     def _on_editing_finished(self) -> None:
         text = self.lineEdit().text()
-        if text == self.shown_text():
+        if text == self._shown:
             self._note.hide()
             return
         try:
@@ -202,7 +211,7 @@ class LengthBox(QAbstractSpinBox):
         return QValidator.State.Acceptable, text, position
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() == Qt.Key.Key_Escape and self.lineEdit().text() != self.shown_text():
+        if event.key() == Qt.Key.Key_Escape and self.lineEdit().text() != self._shown:
             self._show_value()
             self.selectAll()
             return
