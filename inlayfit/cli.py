@@ -275,7 +275,8 @@ def _demo(arguments: list[str]) -> int:
 
 
 def _fit(arguments: list[str]) -> int:
-    asked = _parsed(_fit_parser(), arguments)
+    file_first = not (arguments and arguments[0].startswith("-"))
+    asked = _parsed(_fit_parser(file_first=file_first), arguments)
     spec = _spec(asked)
     _check_is_file(asked.file)
     from inlayfit.document.exports import ExportOptions, Line, write_fit
@@ -299,7 +300,8 @@ def _fit(arguments: list[str]) -> int:
     return BLOCKED if has_open_block([*report.findings, *found]) else DONE
 
 
-def _fit_parser() -> argparse.ArgumentParser:
+def _fit_parser(*, file_first: bool) -> argparse.ArgumentParser:
+    """Behind FILE, `--outline` takes all ids that follow; before it one, so that FILE is not taken for one."""
     from pathlib import Path
 
     from inlayfit.fit.spec import HalfState, Relief
@@ -323,8 +325,9 @@ def _fit_parser() -> argparse.ArgumentParser:
     parser.add_argument("--relief", choices=reliefs, default="rounded", help="corners no cutter can reach")
     lengths("--finishing-allowance", default="0", metavar="A", help="stock a roughing pass leaves, per side")
     lengths("--kerf", default="0", metavar="K", help="width of a beam's or blade's cut, see below")
+    many = "+" if file_first else 1
     parser.add_argument(
-        "--outline", action="append", metavar="ID", help="only this outline; repeat it for more"
+        "--outline", action="extend", nargs=many, metavar="ID", help="only these outlines; can be repeated"
     )
     parser.add_argument("--out", required=True, type=Path, metavar="DIR", help="folder for the files")
     return parser

@@ -202,8 +202,11 @@ def test_only_the_outlines_asked_for_are_fitted(capsys: pytest.CaptureFixture[st
     drawing.write_text(svg(rects), encoding="utf-8")
     main(["inspect", str(drawing), "--json"])
     first, _, last = (o["id"] for o in json.loads(capsys.readouterr().out)["outlines"])
-    answer = fit_json(capsys, drawing, *FIT, "--outline", last, "--outline", first)
-    assert [fitting["id"] for fitting in answer["fittings"]] == [last, first]
+    for asked in (("--outline", last, "--outline", first), ("--outline", last, first)):
+        answer = fit_json(capsys, drawing, *FIT, *asked)
+        assert [fitting["id"] for fitting in answer["fittings"]] == [last, first]
+    assert main(["fit", "--outline", first, str(drawing), *FIT, "--out", str(tmp_path / "one")]) == 0
+    assert f"{first}: asked for" in capsys.readouterr().out
 
 
 def test_an_allowance_makes_roughing_outlines_of_both_halves(
