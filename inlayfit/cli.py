@@ -301,7 +301,7 @@ def _fit(arguments: list[str]) -> int:
 
 
 def _fit_parser(*, file_first: bool) -> argparse.ArgumentParser:
-    """Behind FILE, `--outline` takes all ids that follow; before it one, so that FILE is not taken for one."""
+    """Behind FILE, `--outline` takes all ids that follow; before it only one, which FILE is not."""
     from pathlib import Path
 
     from inlayfit.fit.spec import HalfState, Relief
