@@ -30,6 +30,7 @@ from inlayfit.geometry.tolerance import Tolerance
 
 _SHORTEST_SWEEP_SLACKS = 30.0  # a tight sweep shorter than so many slacks is the tip of a corner
 _DROPPED_SHARE = 0.01  # of the distance: GEOS may drop the far end of a shorter piece of a concave wall
+_SLACK_SHARE = 1e-4
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
@@ -94,7 +95,8 @@ def closed(region: Region, radius: float, tolerance: Tolerance) -> Region:
 
 
 def _slack(radius: float, tolerance: Tolerance) -> float:
-    return min(tolerance.cutter_slack_mm, radius / 2)
+    """A large disk needs more: GEOS may drop every other of the chords shorter than 1 % of its radius."""
+    return min(max(tolerance.cutter_slack_mm, _SLACK_SHARE * radius), radius / 2)
 
 
 def _differ_more_than_an_offset(one: Region, other: Region, offset: float) -> bool:
@@ -111,11 +113,19 @@ def _differ_more_than_an_offset(one: Region, other: Region, offset: float) -> bo
 
 
 def _tight_sweeps(larger: Region, smaller: Region, slack: float) -> Region:
-    """Pieces of the difference that are long enough to be a sweep and not the tip of a corner."""
+    """Pieces of the difference that are a sweep and not the tip of a corner.
+
+    A sweep is long, or it stands alone, as in a bore exactly one disk wide: all its edge is of one region.
+    """
+    edges = shapely.boundary([larger.shape, smaller.shape])
+    shapely.prepare(edges)
     sweeps = []
     for polygon in larger.minus(smaller).polygons:
         x0, y0, x1, y1 = polygon.bounds
-        if max(x1 - x0, y1 - y0) > _SHORTEST_SWEEP_SLACKS * slack:
+        if (
+            max(x1 - x0, y1 - y0) > _SHORTEST_SWEEP_SLACKS * slack
+            or not shapely.intersects(edges, polygon).all()
+        ):
             sweeps.append(polygon)
     return Region.of(MultiPolygon(sweeps))
 
@@ -124,8 +134,8 @@ def thick_parts(region: Region, thickness: float) -> Region:
     """Pieces of which some part is thicker than `thickness`; the rest is numerical dust.
 
     Films of dust that a piece drags along its walls are cut off, so thick parts that only a film joins come
-    apart. A piece with less area than the disk that has to
-    fit into it is dust, which sorts out most of it without an erosion.
+    apart. A piece with less area than the disk that has to fit into it is dust, which sorts out most of it
+    without an erosion.
     """
     polygons = np.array(region.polygons, dtype=object)
     polygons = polygons[shapely.area(polygons) > np.pi / 4 * thickness**2]

@@ -221,6 +221,16 @@ def test_a_curved_slot_exactly_one_cutter_wide_survives(width: float) -> None:
     assert len(opened(bow(width), width / 2 + MICROMETRE, EXACT).polygons) == 2
 
 
+@pytest.mark.parametrize("diameter", [0.5, 1, 2, 3, 3.175, 6, 6.35, 12, 25, 50])
+def test_a_bore_exactly_one_cutter_wide_survives(diameter: float) -> None:
+    bore = Region.of_ring(flatten(Path.circle((3.3, -7.1), diameter / 2), EXACT.arc_mm))
+    as_cut = opened(bore, diameter / 2, EXACT)
+    assert spread(as_cut, bore) <= MICROMETRE + 1e-4 * diameter
+    block = Region.of(shapely.box(-40, -50, 50, 40)).minus(bore)
+    assert spread(closed(block, diameter / 2, EXACT), block) <= MICROMETRE + 1e-4 * diameter
+    assert opened(bore, diameter / 2 + 2 * MICROMETRE + 1e-4 * diameter, EXACT).is_empty
+
+
 @pytest.mark.parametrize("angle", [0.0, 0.3, 1.1])
 def test_a_gap_exactly_one_cutter_wide_stays_open(angle: float) -> None:
     block = Region.of(shapely.box(-20, -20, 50, 20)).moved(Transform.turn(angle))
