@@ -36,6 +36,7 @@ MOST_RECOVERED_LINES = 1_200_000
 """Recovery takes three times as long as plain reading."""
 _LOOKED_AT = 65_536
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
+_PADDED = re.compile(rb"SECTION[ \t]+\r?\n")
 _FIRST_PAIR = re.compile(rb"\A(?:\xef\xbb\xbf)?\s*\d{1,4}[ \t]*\r?[\n\r]")
 
 _BROKEN = (
@@ -61,8 +62,8 @@ def read_file_bytes(path: Path, *, largest: int = LARGEST_BYTES) -> bytes:
             raise NotADrawingError(f"“{path.name}” is no plain file; choose a DXF or SVG file.", path=path)
         if before.st_size > largest:
             raise HostileFileError(
-                f"“{path.name}” has {before.st_size / 1e6:,.0f} MB; no more than {largest / 1e6:,.0f} MB "
-                "are read; save only the outline as a file of its own.",
+                f"“{path.name}” has {before.st_size / 1e6:,.0f} MB, more than {largest / 1e6:,.0f} MB, and "
+                "is not read; save only the outline as a file of its own.",
                 path=path,
             )
         with path.open("rb") as file:
@@ -107,6 +108,8 @@ def open_document(data: bytes, path: Path) -> tuple[DxfDocument, list[Finding]]:
     if not looks_like_dxf(data):
         raise NotADrawingError(f"“{path.name}” is not a DXF file; save the drawing as DXF or SVG.", path=path)
     data = data.removeprefix(_BYTE_ORDER_MARK)
+    if _PADDED.search(data[:_LOOKED_AT]):
+        data = b"\n".join(line.rstrip() for line in data.splitlines())
     lines = data.count(b"\n") or data.count(b"\r")
     if lines > MOST_LINES:
         raise HostileFileError(
