@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen
 
 from inlayfit.app import theme
@@ -106,11 +106,13 @@ def _paint_flags(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
     flagged: list[tuple[Spot, str, bool]] = []
     chosen = notes.chosen_spot
     if fitting.spots:
-        flagged.append((fitting.spots[0], "tightest, spot 1", chosen == 0))
+        flagged.append((fitting.spots[0], _tr("tightest, spot 1"), chosen == 0))
     if chosen is not None and 0 < chosen < len(fitting.spots):
-        flagged.append((fitting.spots[chosen], f"spot {chosen + 1} of {len(fitting.spots)}", True))
+        flagged.append(
+            (fitting.spots[chosen], _tr("spot {0} of {1}").format(chosen + 1, len(fitting.spots)), True)
+        )
     if fitting.loosest is not None and not fitting.is_even:
-        flagged.append((fitting.loosest, "loosest", False))
+        flagged.append((fitting.loosest, _tr("loosest"), False))
     for spot, words, is_chosen in flagged:
         at = spot_place(spot, picture)
         if not placing.view.contains(at):
@@ -231,3 +233,7 @@ def _paint_scale_bar(painter: QPainter, area: QRectF, scale: float, look: Tokens
     box = QRectF(left - 30, y - 22, bar.length_px + 60, 16)
     painter.drawText(box, Qt.AlignmentFlag.AlignCenter, bar.text)
     return box.adjusted(0, -2, 0, 10)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("map", text)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TypeAlias
 
-from PySide6.QtCore import QMimeData, QPointF, QRectF, Qt
+from PySide6.QtCore import QCoreApplication, QMimeData, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 
 from inlayfit.app import theme
@@ -76,7 +76,7 @@ def paint_drop_halves(
         DropUse.POCKET: QRectF(inner.left(), inner.top(), half, inner.height()),
         DropUse.PLUG: QRectF(inner.right() - half, inner.top(), half, inner.height()),
     }
-    words = {DropUse.POCKET: "Use as pocket", DropUse.PLUG: "Use as plug"}
+    words = {DropUse.POCKET: _tr("Use as pocket"), DropUse.PLUG: _tr("Use as plug")}
     for use, box in boxes.items():
         chosen = use is over
         painter.setBrush(colour(look.accent_soft if chosen else look.panel))
@@ -110,3 +110,7 @@ def _paint_pictogram(painter: QPainter, box: QRectF, use: DropUse, look: Tokens)
         painter.setPen(QPen(colour(look.text), 1.5))
         painter.setBrush(colour(look.plug_tint))
     painter.drawRoundedRect(piece, 12, 12)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("map", text)

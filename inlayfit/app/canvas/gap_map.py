@@ -97,7 +97,7 @@ class GapMapView(MovingCanvas):
         self._sentence = ""
         self._label_places: dict[str, int] = {}
         self.setAcceptDrops(True)
-        self.setAccessibleName("Gap map")
+        self.setAccessibleName(self.tr("Gap map"))
         self.setMinimumSize(240, 180)
 
     # --- what is shown ---
@@ -199,7 +199,8 @@ class GapMapView(MovingCanvas):
         if fitting is not None and fitting.spots:
             number = self._chosen_spot or 0
             gap = spoken(fitting.spots[number].gap_mm, self._unit)
-            parts.append(f"Spot {number + 1} of {len(fitting.spots)}, tightest first: {gap}.")
+            said = self.tr("Spot {0} of {1}, tightest first: {2}.")
+            parts.append(said.format(number + 1, len(fitting.spots), gap))
         text = " ".join(parts)
         if text != self.accessibleDescription():
             self.setAccessibleDescription(text)
@@ -417,8 +418,8 @@ class GapMapView(MovingCanvas):
         if fitting is None:
             return
         picture = self._cache.at_view(self.view)
-        words = "True scale." if picture.true_scale else "Band width is not to scale."
-        title = "Gap map, preview" if self._layers.stale else "Gap map"
+        words = self.tr("True scale.") if picture.true_scale else self.tr("Band width is not to scale.")
+        title = self.tr("Gap map, preview") if self._layers.stale else self.tr("Gap map")
         card = paint_card(painter, QPointF(20, 12), title, words, look)
         notes = Notes(fitting, self._chosen_spot, self._unit, self._layers.stale, self._label_places)
         paint_annotations(painter, area, picture, look, notes, keep_off=[card, *self._covered()])

@@ -64,7 +64,7 @@ class Loupe(QWidget):
         self._zoom = 1.0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(220, 170)
-        self.setAccessibleName("Loupe")
+        self.setAccessibleName(self.tr("Loupe"))
 
     def set_spot(self, fitting: FittingScene | None, spot: Spot | None) -> None:
         """Look at a spot; None looks at nothing."""
@@ -188,15 +188,21 @@ class Loupe(QWidget):
         painter.drawPath(lines_path([_arc_in_sight(x, y, radius, area)], closed=False))
         diameter = format_length(2 * arc.radius_mm, self._unit, decimals=2, with_unit=False)
         leaves = format_length(arc.radius_mm, self._unit, decimals=2, with_unit=False)
-        _paint_tag(painter, area, f"cutter {diameter} leaves r {leaves}", look.muted, look, right=True)
+        words = self.tr("cutter {0} leaves r {1}").format(diameter, leaves)
+        _paint_tag(painter, area, words, look.muted, look, right=True)
 
     def _paint_labels(self, painter: QPainter, view: LoupeView, area: QRectF, look: Tokens) -> None:
         """Name each half in a corner of the picture that lies well inside it."""
         assert self._fitting is not None
         fitting = self._fitting
         halves = (
-            (fitting.plug_label, "plug", look.text, fitting.plug.holds),
-            (fitting.pocket_label, "host", look.host_line, lambda x, y: not fitting.pocket.holds(x, y)),
+            (fitting.plug_label, self.tr("plug"), look.text, fitting.plug.holds),
+            (
+                fitting.pocket_label,
+                self.tr("host"),
+                look.host_line,
+                lambda x, y: not fitting.pocket.holds(x, y),
+            ),
         )
         taken = {"top right"} if view.cutter is not None else set()
         for label, plain, token, holds in halves:
@@ -221,16 +227,14 @@ class Loupe(QWidget):
         painter.setFont(theme.font(theme.CAPTION))
         middle = Qt.AlignmentFlag.AlignVCenter
         text = strip.adjusted(12 + bar.length_px + 8, 0, -10, 0)
-        painter.drawText(text, middle | Qt.AlignmentFlag.AlignLeft, f"{bar.text}, true scale")
+        bar_words = self.tr("{0}, true scale").format(bar.text)
+        painter.drawText(text, middle | Qt.AlignmentFlag.AlignLeft, bar_words)
         square = format_length(view.square_mm, self._unit, decimals=_places(view.square_mm, self._unit))
-        needed = (
-            bar.length_px
-            + 8
-            + QFontMetricsF(painter.font()).horizontalAdvance(f"{bar.text}, true scale1 square = {square}")
-        )
+        square_words = self.tr("1 square = {0}").format(square)
+        needed = bar.length_px + 8 + painter.fontMetrics().horizontalAdvance(bar_words + square_words)
         if needed + 40 < strip.width():
             painter.setPen(colour(look.muted))
-            painter.drawText(text, middle | Qt.AlignmentFlag.AlignRight, f"1 square = {square}")
+            painter.drawText(text, middle | Qt.AlignmentFlag.AlignRight, square_words)
 
     def _paint_reading(self, painter: QPainter, top: float, look: Tokens) -> None:
         assert self._spot is not None
@@ -247,9 +251,9 @@ class Loupe(QWidget):
         left = badge.right() + 10 + QFontMetricsF(font).horizontalAdvance(value) + 10
         painter.setFont(theme.font(theme.CAPTION))
         painter.setPen(colour(look.muted))
-        painter.drawText(QPointF(left, badge.top() + 11), f"per side, {self._unit.symbol}")
+        painter.drawText(QPointF(left, badge.top() + 11), self.tr("per side, {0}").format(self._unit.symbol))
         overall = signed_overall(gap, self._unit).removesuffix(")")
-        painter.drawText(QPointF(left, badge.top() + 26), f"{overall} overall)")
+        painter.drawText(QPointF(left, badge.top() + 26), self.tr("{0} overall)").format(overall))
         painter.setOpacity(1.0)
 
 

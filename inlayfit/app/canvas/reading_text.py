@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from PySide6.QtCore import QCoreApplication
+
 from inlayfit.units import MINUS, Unit, format_length, format_per_side
 
 
@@ -25,9 +27,15 @@ def signed_overall(gap_mm: float, unit: Unit) -> str:
 def spoken(gap_mm: float, unit: Unit) -> str:
     """A gap for a screen reader: "−0.072 per side (−0.144 overall)"."""
     overall = signed_overall(gap_mm, unit)
-    return f"{signed(gap_mm, unit)} per side {overall.removesuffix(')')} overall)" if overall else "unknown"
+    if not overall:
+        return _tr("unknown")
+    return _tr("{0} per side ({1} overall)").format(signed(gap_mm, unit), overall.strip("()"))
 
 
 def _counts(text: str) -> bool:
     """Whether any digit is not zero."""
     return any(figure in "123456789" for figure in text)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("map", text)

@@ -16,6 +16,7 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QWheelE
 from PySide6.QtWidgets import QSlider, QToolTip, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.widgets.feel_words import feel_test, feel_word
 from inlayfit.app.widgets.paint_ruler import RulerLook, band_rect, paint_ruler, um_at, x_of
 from inlayfit.app.widgets.ruler_marks import Bracket, TrialFlag
 from inlayfit.fit.feel import SEED_ZONES, FeelZones
@@ -51,7 +52,7 @@ class FitRuler(QSlider):
         self.setPageStep(_PAGE_UM)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(280, 100)
-        self.setAccessibleName("Clearance per side, micrometres")
+        self.setAccessibleName(self.tr("Clearance per side, micrometres"))
         self.valueChanged.connect(self._on_value_changed)
         self._describe()
 
@@ -109,10 +110,13 @@ class FitRuler(QSlider):
         return QSize(280, 100)
 
     def _describe(self) -> None:
-        parts = [f"{format_per_side(self.clearance_mm, self._unit, with_unit=True)}, {self.feel_word}."]
-        parts += [f"{t.key} {t.word} at {format_per_side(t.clearance_mm, self._unit)}." for t in self._trials]
+        value = format_per_side(self.clearance_mm, self._unit, with_unit=True)
+        parts = [f"{value}, {feel_word(self._zones.feel_at(self.clearance_mm))}."]
+        at = self.tr("{0} {1} at {2}.")
+        parts += [at.format(t.key, t.word, format_per_side(t.clearance_mm, self._unit)) for t in self._trials]
         if self._suggestion_mm is not None:
-            parts.append(f"Suggested: {format_per_side(self._suggestion_mm, self._unit)}.")
+            suggested = self.tr("Suggested: {0}.")
+            parts.append(suggested.format(format_per_side(self._suggestion_mm, self._unit)))
         self.setAccessibleDescription(" ".join(parts))
 
     # --- gestures ---
@@ -230,8 +234,7 @@ class FitRuler(QSlider):
         um = um_at(self._look(), position.x())
         feel = self._zones.feel_at(um / 1000)
         per_side = format_per_side(round(um) / 1000, self._unit, with_unit=True)
-        text = (
-            f"{feel.value}: {feel.test}.\n{per_side}.\n"
+        text = f"{feel_word(feel)}: {feel_test(feel)}.\n{per_side}.\n" + self.tr(
             "How much room the plug has at each wall; overall is twice that."
         )
         QToolTip.showText(self.cursor().pos(), text, self)

@@ -153,10 +153,8 @@ class LengthBox(QAbstractSpinBox):
         value = parse_length(text, default=self._unit).mm
         if not self._low_mm <= value <= self._high_mm:
             low, high = (format_entry(mm, self._unit) for mm in (self._low_mm, self._high_mm))
-            raise LengthError(
-                f"{format_entry(value, self._unit)} is outside {low} to {high}; type a length in between.",
-                text=text,
-            )
+            said = self.tr("{0} is outside {1} to {2}; type a length in between.")
+            raise LengthError(said.format(format_entry(value, self._unit), low, high), text=text)
         return value
 
     def _on_text_edited(self, text: str) -> None:

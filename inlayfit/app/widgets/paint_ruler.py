@@ -5,12 +5,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.scale_bar import round_below
 from inlayfit.app.theme import Tokens, colour
+from inlayfit.app.widgets.feel_words import feel_word
 from inlayfit.app.widgets.ruler_marks import Bracket, TrialFlag, paint_trial_shape
 from inlayfit.fit.feel import Feel, FeelZones
 from inlayfit.units import Unit, format_length
@@ -94,7 +95,7 @@ def _paint_word(
     font = theme.font(theme.TITLE if chosen else theme.BASE)
     painter.setFont(font)
     painter.setPen(colour(tokens.text if chosen else tokens.muted))
-    word = feel.value.replace("'", "\N{RIGHT SINGLE QUOTATION MARK}")
+    word = feel_word(feel)
     needed = QFontMetricsF(font).horizontalAdvance(word) + 10
     free = _widest_free_part(zone, look)
     if free.width() < needed:
@@ -180,7 +181,7 @@ def _paint_trial_text(
     reading = format_length(trial.clearance_mm, look.unit, with_unit=False)
     x = x_of(look, trial.clearance_mm * 1000)
     key_width = QFontMetricsF(bold).horizontalAdvance(trial.key)
-    for rest in (f" {trial.word} at {reading}", ""):
+    for rest in (" " + _tr("{0} at {1}").format(trial.word, reading), ""):
         width = key_width + QFontMetricsF(plain).horizontalAdvance(rest)
         sides = [x - 12 - width, x + 12]
         if trial.clearance_mm * 1000 > look.value_um:
@@ -205,7 +206,7 @@ def _paint_suggestion(painter: QPainter, look: RulerLook, tokens: Tokens) -> Non
     painter.setPen(QPen(colour(tokens.accent), 1.8))
     painter.setBrush(colour(tokens.panel))
     painter.drawPolygon(QPolygonF([QPointF(x, top), QPointF(x + 6, top + 10), QPointF(x - 6, top + 10)]))
-    text = f"suggested {format_length(look.suggestion_um / 1000, look.unit, with_unit=False)}"
+    text = _tr("suggested {0}").format(format_length(look.suggestion_um / 1000, look.unit, with_unit=False))
     font = theme.font(theme.TypeSize(12, theme.INPUT.weight))
     width = QFontMetricsF(font).horizontalAdvance(text)
     left = x - 12 - width if x - 12 - width > look.area.left() else x + 12
@@ -232,3 +233,7 @@ def _paint_handle(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
     painter.setPen(QPen(colour(tokens.on_accent), 1.6))
     for dx in (-2.5, 2.5):
         painter.drawLine(QPointF(x + dx, y - 5), QPointF(x + dx, y + 5))
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("ruler", text)

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.reading_text import signed
 from inlayfit.app.theme import Tokens, colour
-from inlayfit.bench.stack import Spread, Stack, height_word
+from inlayfit.bench.stack import Height, Spread, Stack, height_word
 from inlayfit.units import Unit, format_length
 
 _SCREEN_PX_PER_MM = 96 / 25.4
@@ -64,7 +64,7 @@ class StackSection:
     def word(self, part: StackPart) -> str:
         """What a part is called."""
         words = {
-            StackPart.DEPTH: "depth",
+            StackPart.DEPTH: _tr("depth"),
             StackPart.BED: self.bed_word,
             StackPart.INSERT: self.insert_word,
         }
@@ -73,11 +73,14 @@ class StackSection:
     def tip(self, part: StackPart, unit: Unit) -> str:
         """A tooltip: what the face is and what moving it does."""
         what = {
-            StackPart.DEPTH: "Depth of the pocket below the host face. Deeper lets the insert sit lower.",
-            StackPart.BED: "Tape or glue under the insert, pressed. More of it lifts the insert.",
-            StackPart.INSERT: "Thickness of the insert. Measure it in several places.",
+            StackPart.DEPTH: _tr(
+                "Depth of the pocket below the host face. Deeper lets the insert sit lower."
+            ),
+            StackPart.BED: _tr("Tape or glue under the insert, pressed. More of it lifts the insert."),
+            StackPart.INSERT: _tr("Thickness of the insert. Measure it in several places."),
         }
-        return f"{what[part]}\n{format_length(self.height_mm(part), unit)}. Drag, or double-click to type."
+        how = _tr("{0}. Drag, or double-click to type.").format(format_length(self.height_mm(part), unit))
+        return f"{what[part]}\n{how}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,6 +166,12 @@ def paint_section(
     painter.setOpacity(1.0)
 
 
+def height_title(section: StackSection) -> str:
+    """Proud, flush or below, as the answer begins."""
+    words = {Height.PROUD: _tr("Proud"), Height.FLUSH: _tr("Flush"), Height.BELOW: _tr("Below")}
+    return words[height_word(section.stack.proud.middle_mm, section.flush_mm)]
+
+
 def _paint_host(painter: QPainter, area: QRectF, shape: SectionShape, look: Tokens) -> None:
     """The host with its pocket; the worn cutter's fillet in the floor's corners."""
     wall = [
@@ -238,12 +247,12 @@ def _paint_words(
     for y in (shape.face_y, shape.floor_y):
         painter.drawLine(QLineF(dimension_x - 4, y, dimension_x + 4, y))
     depth = QRectF(area.left(), shape.face_y, dimension_x - 6 - area.left(), shape.floor_y - shape.face_y)
-    _two_lines(painter, depth, "depth", section.stack.depth.middle_mm, look, unit)
+    _two_lines(painter, depth, _tr("depth"), section.stack.depth.middle_mm, look, unit)
     painter.setFont(theme.font(theme.CAPTION))
     painter.setPen(colour(look.host_line))
     floor = QRectF(shape.left - 60, shape.floor_y + 4, shape.right - shape.left + 120, 18)
     words = painter.fontMetrics().elidedText(
-        f"{section.host_word} floor", Qt.TextElideMode.ElideRight, round(floor.width())
+        _tr("{0} floor").format(section.host_word), Qt.TextElideMode.ElideRight, round(floor.width())
     )
     painter.drawText(floor, Qt.AlignmentFlag.AlignCenter, words)
     if section.stack.bed.middle_mm > 0:
@@ -310,7 +319,7 @@ def _paint_gauge(
         painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, words)
     painter.setPen(colour(look.muted))
     note = QRectF(shape.end, shape.floor_y + 4, area.right() - shape.end, 18)
-    painter.drawText(note, Qt.AlignmentFlag.AlignRight, f"gauge ×{gauge_factor(section)}")
+    painter.drawText(note, Qt.AlignmentFlag.AlignRight, _tr("gauge ×{0}").format(gauge_factor(section)))
 
 
 def _gauge_words(
@@ -319,7 +328,8 @@ def _gauge_words(
     """The gauge's lettering and its top: at each end, or once where both ends say the same."""
 
     def words(mm: float) -> str:
-        return f"{signed(mm, unit)} {'proud' if mm > 0 else 'below' if mm < 0 else 'flush'}"
+        side = _tr("{0} proud") if mm > 0 else _tr("{0} below") if mm < 0 else _tr("{0} flush")
+        return side.format(signed(mm, unit))
 
     if words(proud.high_mm) == words(proud.low_mm):
         middle = (high_y + low_y) / 2 - 8
@@ -338,7 +348,7 @@ def _gauge_words(
 
 def _paint_answer(painter: QPainter, area: QRectF, section: StackSection, look: Tokens, unit: Unit) -> None:
     proud = section.stack.proud
-    word = height_word(proud.middle_mm, section.flush_mm).value.capitalize()
+    word = height_title(section)
     font = theme.font(theme.TypeSize(19, theme.TITLE.weight))
     painter.setFont(font)
     painter.setPen(colour(look.text))
@@ -347,7 +357,12 @@ def _paint_answer(painter: QPainter, area: QRectF, section: StackSection, look: 
     left = area.left() + QFontMetricsF(font).horizontalAdvance(word) + 12
     painter.setFont(theme.font(theme.CAPTION))
     painter.setPen(colour(look.muted))
-    painter.drawText(QPointF(left, bottom - 14), f"{signed(proud.middle_mm, unit)} expected")
+    painter.drawText(QPointF(left, bottom - 14), _tr("{0} expected").format(signed(proud.middle_mm, unit)))
     low, high = signed(proud.low_mm, unit), signed(proud.high_mm, unit)
-    between = f"between {low} and {high}" if low != high else "one reading of each, no spread"
+    spread = _tr("between {0} and {1}") if low != high else _tr("one reading of each, no spread")
+    between = spread.format(low, high)
     painter.drawText(QPointF(left, bottom + 1), between)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("stack", text)

@@ -27,10 +27,10 @@ from inlayfit.app.widgets.paint_stack import (
     StackSection,
     face_lines,
     gauge_scale,
+    height_title,
     paint_section,
     section_shape,
 )
-from inlayfit.bench.stack import height_word
 from inlayfit.units import Unit, format_length
 
 _STEP_MM, _LARGE_STEP_MM = 0.01, 0.1
@@ -60,7 +60,7 @@ class StackView(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setMinimumSize(300, 190)
-        self.setAccessibleName("Stack: section through the fitting, not to scale")
+        self.setAccessibleName(self.tr("Stack: section through the fitting, not to scale"))
         self._describe()
 
     # --- what is shown ---
@@ -100,12 +100,10 @@ class StackView(QWidget):
         heights = ", ".join(
             f"{section.word(part)} {format_length(section.height_mm(part), self._unit)}" for part in StackPart
         )
-        word = height_word(proud.middle_mm, section.flush_mm)
-        between = f"{signed(proud.low_mm, self._unit)} to {signed(proud.high_mm, self._unit)}"
-        self.setAccessibleDescription(
-            f"{word.value.capitalize()}, {signed(proud.middle_mm, self._unit)}, between {between}. "
-            f"{heights}. Arrow keys move the {section.word(self._held)}."
-        )
+        low, middle, high = (signed(v, self._unit) for v in (proud.low_mm, proud.middle_mm, proud.high_mm))
+        said = self.tr("{0}, {1}, between {2} and {3}. {4}. Arrow keys move the {5}.")
+        held = section.word(self._held)
+        self.setAccessibleDescription(said.format(height_title(section), middle, low, high, heights, held))
 
     # --- gestures ---
 

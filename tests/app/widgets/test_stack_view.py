@@ -142,7 +142,7 @@ def test_enter_and_double_click_ask_for_the_box(view: StackView) -> None:
 def test_a_screen_reader_hears_the_answer_and_the_heights(view: StackView) -> None:
     text = view.accessibleDescription()
     minus = "\N{MINUS SIGN}"
-    assert text.startswith(f"Flush, +0.005, between {minus}0.025 to +0.035.")
+    assert text.startswith(f"Flush, +0.005, between {minus}0.025 and +0.035.")
     assert "thin CA 0.020 mm" in text
     view.set_unit(Unit.THOU)
     assert "thou" in view.accessibleDescription()
