@@ -31,7 +31,7 @@ from inlayfit.formats.svg_place import Place, conditions_hold, first_point, is_i
 from inlayfit.formats.svg_shapes import SHAPE_TAGS, read_shape
 from inlayfit.formats.svg_style import INITIAL, Style
 from inlayfit.formats.svg_transform import parse_transform, parse_view_box, view_box_transform
-from inlayfit.formats.svg_units import parse_size
+from inlayfit.formats.svg_units import Viewport, parse_size
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.transform import Transform
 
@@ -66,7 +66,7 @@ class Walker:
         self._ids: dict[str, Node] = {}
         self._look = Appearance(self._ids, notes)
         self._declared: dict[Node, dict[str, str]] = {}
-        self._clip_cache: dict[tuple[Node, Transform], tuple[Clip, ...]] = {}
+        self._clip_cache: dict[tuple[Node, Transform, Viewport], Clip] = {}
         self._index()
 
     def _index(self) -> None:
@@ -272,52 +272,61 @@ class Walker:
 
     def _clipped(self, node: Node, place: Place, own: dict[str, str]) -> Place:
         """The place with the element's own clip path added."""
-        value = place.style["clip-path"]
-        if value.lower() == "none" or "clip-path" not in own:
+        if own.get("clip-path", "none") == "none":
             return place
+        clips = self._named_clips(place.style["clip-path"], node, node, place)
+        return replace(place, clips=(*place.clips, *clips)) if clips else place
+
+    def _named_clips(self, value: str, owner: Node, node: Node, place: Place) -> tuple[Clip, ...]:
+        """The clips that a `clip-path` of `owner` asks for, to be applied to `node` at its place.
+
+        A clip path may be clipped itself: by a clip path in the user units of the same element.
+        """
+        if value.lower() == "none":
+            return ()
         refers = svg_style.reference(value)
         target = None if refers is None else self._ids.get(refers[0].removeprefix("#"))
         if target is None or target.tag != "clipPath":
             why = "which is not in the file" if refers else "in a form that is not read here"
-            self.notes.add("clip-ignored", f"{node.label} has a clip path {why}.", spot(node, place))
-            return place
+            self.notes.add("clip-ignored", f"{owner.label} has a clip path {why}.", spot(node, place))
+            return ()
         if target in place.using:
             self.notes.add("reference-loops", f"{target.label} clips itself; it was left out.")
-            return place
-        return replace(place, clips=(*place.clips, *self._clip(target, node, place)))
+            return ()
+        within = replace(place, using=(*place.using, target))
+        outer = self._named_clips(self.declared(target).get("clip-path", "none"), target, node, within)
+        return (self._clip(target, node, within), *outer)
 
-    def _clip(self, clip_path: Node, node: Node, place: Place) -> tuple[Clip, ...]:
+    def _clip(self, clip_path: Node, node: Node, place: Place) -> Clip:
         by_box = clip_path.attributes.get("clipPathUnits", "").strip() == "objectBoundingBox"
         transform = place.transform
         if by_box:
             x0, y0, x1, y1 = self._bounding_box(node, place)
             transform = transform.after(Transform(a=x1 - x0, d=y1 - y0, e=x0, f=y0))
-        key = (clip_path, transform)
+        key = (clip_path, transform, place.viewport)
         if key not in self._clip_cache:
             self._clip_cache[key] = self._new_clip(clip_path, replace(place, transform=transform))
         return self._clip_cache[key]
 
-    def _new_clip(self, clip_path: Node, place: Place) -> tuple[Clip, ...]:
+    def _new_clip(self, clip_path: Node, place: Place) -> Clip:
         style = self._style_in_document(clip_path)
         transform = self._own_transform(clip_path, style, place)
-        if transform is None:
-            return (merged_clip([]),)
         collected: list[Figure] = []
-        here = replace(
+        if transform is None:
+            return merged_clip(collected)
+        inside = replace(
             place,
             transform=transform,
             style=style,
             sink=collected,
             clips=(),
-            using=(*place.using, clip_path),
             depth=place.depth + 1,
             geometry_only=True,
         )
-        outer = replace(self._clipped(clip_path, here, self.declared(clip_path)), sink=collected).clips
         for child in clip_path.children:
             if child.tag in SHAPE_TAGS or child.tag in ("use", "text"):
-                self.visit(child, here)
-        return (merged_clip(collected), *outer)
+                self.visit(child, inside)
+        return merged_clip(collected)
 
     def _style_in_document(self, node: Node) -> Style:
         """The style of an element where it stands, not where it is used."""
