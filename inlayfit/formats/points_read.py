@@ -37,7 +37,7 @@ _UNITS = {
 }  # fmt: skip
 _NUMBER = r"[+\-−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][+-]?\d+)?"
 _POINT = re.compile(rf"\s*{_NUMBER}\s*[,;\t ]\s*{_NUMBER}")
-_HEADER = re.compile(r"\s*[\"']?x\b", re.IGNORECASE)
+_HEADER = re.compile(r"\s*[\"']?x(?![a-z])", re.IGNORECASE)
 _STATED = re.compile(r"unit\w*\s*[:=]\s*([a-zµ\"]+)", re.IGNORECASE)
 _WORD = re.compile(r"[a-zµ\"]+", re.IGNORECASE)
 

@@ -81,9 +81,12 @@ def test_limits_are_stated_in_the_sentence(
 ) -> None:
     monkeypatch.setattr(dxf_open, limit, 10)
     with pytest.raises(HostileFileError, match="more than"):
-        data = dxf_open.read_file_bytes(written(tmp_path, WHOLE), largest=dxf_open.LARGEST_BYTES)
-        dxf_open.open_document(data,
-                               tmp_path / "x.dxf")  # fmt: skip
+        read_within_limits(written(tmp_path, WHOLE))
+
+
+def read_within_limits(path: Path) -> None:
+    data = dxf_open.read_file_bytes(path, largest=dxf_open.LARGEST_BYTES)
+    dxf_open.open_document(data, path)
 
 
 RANDOM = random.Random(3).randbytes(300_000)

@@ -54,5 +54,5 @@ def test_sizes_that_nobody_draws_are_suspected() -> None:
     assert not size_findings((0, 0, 9_999, 5), count=1)
     tiny = tiny_finding(box(3, 4, 3.02, 4.05), "It")
     assert tiny is not None
-    assert tiny.place_mm == (3, 4)
+    assert tiny.place_mm == pytest.approx((3, 4))
     assert tiny_finding(box(0, 0, 0.2, 0.05), "It") is None
