@@ -22,13 +22,14 @@ from PySide6.QtGui import (
     QDragLeaveEvent,
     QDragMoveEvent,
     QDropEvent,
+    QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
 )
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QToolTip, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.annotations import Notes, paint_annotations, paint_card
@@ -346,6 +347,27 @@ class GapMapView(MovingCanvas):
         if self._cutter_at_pointer:
             self.update()
         self.pointer_moved.emit(self.reading(self._pointer))
+
+    def event(self, event: QEvent) -> bool:
+        if isinstance(event, QHelpEvent):
+            text = self.words_at(QPointF(event.pos()))
+            QToolTip.showText(event.globalPos(), text, self)
+            return True
+        return super().event(event)
+
+    def words_at(self, at: QPointF) -> str:
+        """What lies at a place of the widget, for a tooltip; "" for nothing."""
+        fitting, spot = self.chosen_fitting, self._spot_at(at)
+        if fitting is not None and spot is not None:
+            gap = spoken(fitting.spots[spot].gap_mm, self._unit)
+            said = self.tr("Spot {0} of {1}: {2}. Click to see it in the loupe.")
+            return said.format(spot + 1, len(fitting.spots), gap)
+        x_mm, y_mm = self.view.to_mm(at.x(), at.y())
+        outline = outline_at(self._scene, x_mm, y_mm, _HIT_PX / self.view.scale)
+        for shown in self._scene.outlines:
+            if shown.key == outline:
+                return self.tr("{0}. Click to choose it, with Ctrl to add it.").format(shown.name)
+        return ""
 
     def reading(self, at: QPointF) -> PointerReading:
         """What lies at a place of the widget."""

@@ -53,11 +53,14 @@ def lines_path(
     return path
 
 
-def polygon_paths(polygons: Sequence[Points]) -> tuple[QPainterPath, ...]:
+def polygon_paths(
+    polygons: Sequence[Points], *, place: Callable[[Points], Points] | None = None
+) -> tuple[QPainterPath, ...]:
     """One path for each polygon, (n, 2). Small paths are filled many times faster than one large one."""
     if not polygons:
         return ()
-    elements = _elements(np.vstack(polygons), _LINE)
+    stacked = np.concatenate(polygons)
+    elements = _elements(stacked if place is None else place(stacked), _LINE)
     parts, start = [], 0
     for polygon in polygons:
         end = start + len(polygon)

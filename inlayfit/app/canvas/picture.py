@@ -143,7 +143,7 @@ class _Strokes:
     def picture(self) -> BandPicture:
         """On the screen."""
         dots = points_polygon(np.vstack(self._dots) * _UP) if self._dots else None
-        pieces = polygon_paths([piece * _UP for piece in self._pieces])
+        pieces = polygon_paths(self._pieces, place=lambda points: points * _UP)
         return BandPicture(pieces, dots, tuple(self._tick_lines()))
 
     def _tick_lines(self) -> list[QLineF]:

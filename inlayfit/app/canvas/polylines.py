@@ -169,7 +169,7 @@ def strips(points: Points, normals: Points, width: float, *, pieces_of: int = 20
     left, right = points + normals * (width / 2), points - normals * (width / 2)
     last = len(points) - 1
     ends = [(start, min(start + pieces_of + 1, last)) for start in range(0, last, pieces_of)]
-    return [np.vstack([left[a : b + 1], right[a : b + 1][::-1]]) for a, b in ends]
+    return [np.concatenate((left[a : b + 1], right[a : b + 1][::-1])) for a, b in ends]
 
 
 def with_joints(points: Points, *, at: Points) -> Points:
@@ -193,7 +193,7 @@ def dashes(points: Points, width: float, *, on: float, off: float) -> list[Point
     first = np.searchsorted(lengths, starts - 1e-9)
     last = np.searchsorted(lengths, starts + on * stretch - 1e-9)
     return [
-        np.vstack([left[a : b + 1], right[a : b + 1][::-1]])
+        np.concatenate((left[a : b + 1], right[a : b + 1][::-1]))
         for a, b in zip(first.tolist(), last.tolist(), strict=True)
         if b > a
     ]

@@ -369,3 +369,13 @@ def test_a_moved_layer_shows_what_a_fresh_one_would(view: GapMapView) -> None:
     fresh._label_places = dict(view._label_places)
     differences = np.abs(levels(fresh.grab().toImage()) - levels(moved))
     assert np.count_nonzero(differences > 12) < 0.0005 * differences.size
+
+
+def test_a_tip_says_what_is_under_the_pointer(view: GapMapView) -> None:
+    fitting = view.chosen_fitting
+    assert fitting is not None
+    at = QPointF(*view.view.to_px(*fitting.spots[0].place_mm))
+    assert "(\N{MINUS SIGN}0.020 overall)" in view.words_at(at)
+    assert view.words_at(QPointF(3, 3)) == ""
+    view.set_scene(two_fittings_and_outlines())
+    assert view.words_at(QPointF(*view.view.to_px(40, 0))).startswith("outline 1.")
