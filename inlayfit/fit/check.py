@@ -115,10 +115,14 @@ def of_given_half(sharper: tuple[Residue, ...], half: HalfSpec, which: Half) -> 
     """A finding where a half that exists is drawn sharper than its cutter leaves it."""
     if not sharper:
         return []
+    lost = [
+        _unreached(residue, half, which, ()) for residue in sharper if residue.kind is ResidueKind.LOST_PIECE
+    ]
     largest = max(sharper, key=lambda residue: residue.depth)
     count = "1 corner" if len(sharper) == 1 else f"{len(sharper)} corners"
     other = "plug" if which is Half.POCKET else "pocket"
     return [
+        *lost,
         Finding(
             "sharper-than-cutter",
             Severity.WARN,
@@ -127,7 +131,7 @@ def of_given_half(sharper: tuple[Residue, ...], half: HalfSpec, which: Half) -> 
             "is fitted to what the cutter leaves there.",
             f"If those corners really are sharp, set the {which.value}'s cutter to 0.",
             largest.place,
-        )
+        ),
     ]
 
 
