@@ -245,8 +245,7 @@ def _reaches_along(points: list[Points], normals: list[Points], furthest: float)
 
 
 def _samples_of(wall: Wall, step: float, box: Box) -> list[Samples]:
-    x0, y0 = wall.points.min(axis=0)
-    x1, y1 = wall.points.max(axis=0)
+    x0, y0, x1, y1 = wall.bounds
     if x1 < box[0] or x0 > box[2] or y1 < box[1] or y0 > box[3]:
         return []
     if x0 >= box[0] and y0 >= box[1] and x1 <= box[2] and y1 <= box[3]:

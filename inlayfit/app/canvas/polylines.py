@@ -45,8 +45,8 @@ class Samples:
 
 def ring_lengths(ring: Points) -> Points:
     """Length along the ring up to each point, and all round at the end: (n + 1,)."""
-    steps = np.hypot(*(np.roll(ring, -1, axis=0) - ring).T)
-    return np.concatenate([[0.0], np.cumsum(steps)])
+    x, y = np.append(ring[:, 0], ring[0, 0]), np.append(ring[:, 1], ring[0, 1])
+    return np.concatenate([[0.0], np.cumsum(np.hypot(np.diff(x), np.diff(y)))])
 
 
 def line_lengths(points: Points) -> Points:

@@ -92,17 +92,21 @@ class Wall:
         gaps: (n,) signed.
         partners: (n, 2) nearest points of the other wall.
         lengths: (n + 1,) along the ring; the last is all round.
+        bounds: x0, y0, x1, y1.
     """
 
     points: Points
     gaps: Points
     partners: Points
     lengths: Points
+    bounds: Box
 
     @classmethod
     def of(cls, gap: WallGap) -> Wall:
         """From one ring of a gap map."""
-        return cls(gap.points, gap.gaps, gap.partners, ring_lengths(gap.points))
+        x, y = gap.points[:, 0], gap.points[:, 1]
+        bounds = float(x.min()), float(y.min()), float(x.max()), float(y.max())
+        return cls(gap.points, gap.gaps, gap.partners, ring_lengths(gap.points), bounds)
 
 
 @dataclass(frozen=True, slots=True)
@@ -291,7 +295,7 @@ def _inside_label(shape: Shape, words: tuple[str, ...]) -> HalfLabel | None:
         return None
     largest = max(shape.region.shape.geoms, key=lambda polygon: polygon.area)
     size = math.sqrt(largest.area)
-    simple = largest.simplify(_LABEL_SHARE * size)
+    simple = largest.simplify(_LABEL_SHARE * size, preserve_topology=False)
     coarse = simple if isinstance(simple, Polygon) and simple.is_valid and not simple.is_empty else largest
     radius_line = shapely.maximum_inscribed_circle(coarse, tolerance=_LABEL_SHARE * size)
     (x, y), _ = radius_line.coords
@@ -304,9 +308,7 @@ def _outside_label(shape: Shape, words: tuple[str, ...]) -> HalfLabel | None:
         return None
     x0, y0, x1, y1 = shape.bounds
     size = math.hypot(x1 - x0, y1 - y0)
-    corners = MultiPolygon([shapely.box(x0, y0, x1, y1)]).difference(
-        shape.region.shape.simplify(_LABEL_SHARE * size).convex_hull
-    )
+    corners = MultiPolygon([shapely.box(x0, y0, x1, y1)]).difference(shape.region.shape.convex_hull)
     inside = _inside_label(Shape.of(Region.of(corners)), words)
     above = HalfLabel(words, ((x0 + x1) / 2, y1 + 0.08 * size), 0.07 * size)
     return inside if inside is not None and inside.room_mm > above.room_mm else above
