@@ -66,6 +66,12 @@ QScrollBar::handle {{ background: {edge}; border-radius: 4px; margin: 2px;
 QScrollBar::handle:hover {{ background: {muted}; }}
 QScrollBar::add-line, QScrollBar::sub-line, QScrollBar::add-page, QScrollBar::sub-page {{
   background: transparent; border: none; width: 0; height: 0; }}
+QComboBox {{ background: {field}; color: {text}; border: 1px solid {edge}; border-radius: {radius}px;
+  padding: 5px 8px; min-height: 20px; }}
+QComboBox:focus {{ border: 2px solid {focus}; padding: 4px 7px; }}
+QComboBox QAbstractItemView {{ background: {field}; color: {text}; border: 1px solid {edge};
+  selection-background-color: {accent_soft}; selection-color: {text}; }}
+QTextBrowser {{ background: {field}; border: 1px solid {edge}; border-radius: {radius}px; padding: 8px; }}
 QProgressBar {{ background: {field}; border: 1px solid {edge}; border-radius: 4px; max-height: 10px; }}
 QProgressBar::chunk {{ background: {accent}; border-radius: 3px; }}
 QSplitter::handle {{ background: {hairline}; }}

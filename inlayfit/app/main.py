@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 import platformdirs
-from PySide6.QtCore import QEvent, QLibraryInfo, QLocale, QObject, QSettings, QTimer, QTranslator
+from PySide6.QtCore import QEvent, QLibraryInfo, QLocale, QObject, QSettings, Qt, QTimer, QTranslator
 from PySide6.QtGui import QCloseEvent, QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -24,6 +24,8 @@ from inlayfit.errors import InlayfitError
 from inlayfit.shipped import shipped_folder
 
 _SIGNAL_LOOK_MS = 500
+_SWITCH_S = 0.001
+"""How long the solving thread may keep the interpreter while the window waits; Python's usual 5 ms show."""
 
 
 class Program(QApplication):
@@ -63,7 +65,7 @@ class Program(QApplication):
         if not self.windows:
             return
         window = self.windows[0]
-        window.setWindowState(window.windowState())
+        window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)
         window.raise_()
         window.activateWindow()
         if files:
@@ -95,6 +97,7 @@ def _placement() -> QSettings:
 def run(files: Sequence[str]) -> int:
     """Open the window on files; answers the exit code. Hands over to a running program if there is one."""
     paths = [Path(name) for name in files]
+    sys.setswitchinterval(_SWITCH_S)
     program = Program(["inlayfit"])
     if hand_over(paths):
         return 0

@@ -6,11 +6,9 @@ and carries the few things that are not document state: which page, which overla
 
 from __future__ import annotations
 
-import math
-from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QEvent, QMimeData, QPointF, QSettings, Qt, Slot
+from PySide6.QtCore import QByteArray, QEvent, QPoint, QPointF, QSettings, Qt, Slot
 from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
@@ -19,6 +17,7 @@ from PySide6.QtGui import (
     QDropEvent,
     QGuiApplication,
     QKeyEvent,
+    QResizeEvent,
 )
 from PySide6.QtWidgets import (
     QApplication,
@@ -32,14 +31,13 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.actions import make_actions
-from inlayfit.app.canvas.drop_halves import DropOffer, Dropped, DropUse
 from inlayfit.app.canvas.gap_map import GapMapView
-from inlayfit.app.canvas.pointing import Measurement, PointerReading, reading_at
 from inlayfit.app.canvas.reading_text import spoken
 from inlayfit.app.commands import handlers
 from inlayfit.app.content import offer_for
 from inlayfit.app.documents import Documents
 from inlayfit.app.looks import window_sheet
+from inlayfit.app.map_link import MapLink
 from inlayfit.app.menus import fill_menu_bar
 from inlayfit.app.panels.checks_panel import ChecksPanel
 from inlayfit.app.panels.empty_page import EmptyPage, RecentPanel
@@ -62,9 +60,9 @@ from inlayfit.document.state import State
 from inlayfit.document.verdict import Check, checks, verdict
 from inlayfit.finding import Severity
 from inlayfit.fit.result import Half
-from inlayfit.units import format_length
 
-_SAME_PLACE_MM = 1.0
+_SAME_ROW_PX = 24
+_LOW_PX, _NARROW_PX = 760, 1200
 _SIDE_WIDTH = 408
 _NARROW_SIDE_WIDTH = 320
 
@@ -118,6 +116,7 @@ class MainWindow(QMainWindow):
         self.ruler = RulerBar(session)
         self.strip = StatusStrip()
         self.notice = Notice()
+        self.map_link = MapLink(self.map, session, self.documents, self.strip, self.spot)
 
     def _lay_out(self) -> None:
         self.side = SidePanel()
@@ -170,7 +169,6 @@ class MainWindow(QMainWindow):
         session.state_changed.connect(self._on_session_state_changed)
         session.solved.connect(lambda _solution: self._show_all())
         session.stale_changed.connect(self._on_session_stale_changed)
-        session.spot_chosen.connect(self._on_session_spot_chosen)
         session.project_changed.connect(self._show_title)
         session.settings_changed.connect(lambda _settings: self._take_settings())
         session.refused.connect(self.notice.complain)
@@ -191,19 +189,6 @@ class MainWindow(QMainWindow):
         self.recent_panel.work_asked.connect(lambda path: documents.open_files([path]))
         self.recent_panel.missing_asked.connect(documents.locate)
         self.recent_panel.clear_asked.connect(documents.forget_recent)
-        self._connect_map()
-
-    def _connect_map(self) -> None:
-        view = self.map
-        view.set_drop_reader(self._offer)
-        view.drawing_dropped.connect(self._on_map_drawing_dropped)
-        view.spot_chosen.connect(self.session.choose_spot)
-        view.fitting_chosen.connect(self._on_map_fitting_chosen)
-        view.outline_chosen.connect(self._on_map_outline_chosen)
-        view.pointer_moved.connect(self._on_map_pointer_moved)
-        view.pointer_left.connect(self._on_map_pointer_left)
-        view.measured.connect(self._on_map_measured)
-        view.view_changed.connect(lambda percent: self._show_zoom(percent))
 
     # --- showing
 
@@ -283,11 +268,6 @@ class MainWindow(QMainWindow):
             return
         self.session.announced.emit(self.tr("Tightest {0}").format(spoken(lead.gap.min_mm, state.unit)))
 
-    @Slot(int)
-    def _on_session_spot_chosen(self, number: int) -> None:
-        if self.map.chosen_spot != number:
-            self.map.set_chosen_spot(number)
-
     def _show_title(self) -> None:
         session = self.session
         name = session.title or self.tr("New fit")
@@ -334,9 +314,6 @@ class MainWindow(QMainWindow):
         if not self.documents.recent:
             self.recent_menu.addAction(self.tr("Nothing yet")).setEnabled(False)
 
-    def _show_zoom(self, percent: float) -> None:
-        self.strip.show_zoom(self.tr("zoom {0} %").format(round(percent)))
-
     def _take_theme(self) -> None:
         """Colours as the settings or the system say."""
         wanted = self.session.settings.text("theme")
@@ -373,20 +350,9 @@ class MainWindow(QMainWindow):
         if check.outline_id and (not state.chosen or state.chosen[0] != check.outline_id):
             others = [i for i in state.chosen if i != check.outline_id]
             self.session.do(lambda s: choose(s, [check.outline_id, *others]))
-        self._show_place(place)
-        self.map.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def _show_place(self, place: tuple[float, float]) -> None:
-        """Bring a place into view, and the nearest tight spot with it if it is close."""
-        fitting = self.map.chosen_fitting
-        spots = fitting.spots if fitting is not None else ()
-        apart = [math.dist(spot.place_mm, place) for spot in spots]
-        self.map.centre_on(*place)
-        if apart and min(apart) <= _SAME_PLACE_MM:
-            self.session.choose_spot(apart.index(min(apart)))
-        elif fitting is not None:
-            self.spot.follow(reading_at(self.map.scene, *place, math.inf))
+        self.map_link.show_place(place)
         self.side.show_page(self.spot)
+        self.map.setFocus(Qt.FocusReason.OtherFocusReason)
 
     @Slot(object)
     def fix_check(self, check: Check) -> None:
@@ -410,67 +376,6 @@ class MainWindow(QMainWindow):
             if target is not None:
                 target.setFocus(Qt.FocusReason.TabFocusReason)
                 return
-
-    # --- the map speaks
-
-    def _offer(self, data: QMimeData) -> DropOffer | None:
-        return offer_for(data)
-
-    @Slot(object)
-    def _on_map_drawing_dropped(self, content: Dropped) -> None:
-        half = Half.PLUG if content.use is DropUse.PLUG else Half.POCKET
-        self.take_drop([Path(name) for name in content.files], content.text, half)
-
-    def take_drop(self, files: Sequence[Path], text: str, half: Half) -> None:
-        """Read what was dropped: opened if nothing is open yet, else added."""
-        if files:
-            self.documents.open_files(files, used_as=half, adds=not self.session.state.is_empty)
-        elif text:
-            self.documents.read_text(text, used_as=half)
-
-    @Slot(str)
-    def _on_map_fitting_chosen(self, key: str) -> None:
-        self._choose(key, added=bool(QGuiApplication.keyboardModifiers() & _ADDING))
-
-    @Slot(str, bool)
-    def _on_map_outline_chosen(self, key: str, added: bool) -> None:
-        self._choose(key, added=added)
-
-    def _choose(self, key: str, *, added: bool) -> None:
-        chosen = self.session.state.chosen
-        if not added:
-            wanted: tuple[str, ...] = (key,)
-        elif key in chosen:
-            wanted = tuple(i for i in chosen if i != key)
-        else:
-            wanted = (*chosen, key)
-        self.session.do(lambda state: choose(state, wanted))
-
-    @Slot(object)
-    def _on_map_pointer_moved(self, reading: PointerReading) -> None:
-        unit = self.session.shown.unit
-        places = max(1, unit.readout_decimals - 1)
-        x, y = (
-            format_length(v, unit, decimals=places, with_unit=False) for v in (reading.x_mm, reading.y_mm)
-        )
-        gap = "" if reading.gap_mm is None else self.tr("gap {0}").format(spoken(reading.gap_mm, unit))
-        self.strip.show_pointer(f"x {x}   y {y}", gap)
-        if reading.following and reading.wall_mm is not None and reading.partner_mm is not None:
-            self.spot.follow(reading)
-
-    @Slot()
-    def _on_map_pointer_left(self) -> None:
-        self.strip.show_pointer("", "")
-
-    @Slot(object)
-    def _on_map_measured(self, measured: Measurement) -> None:
-        unit = self.session.shown.unit
-        words = self.tr("Measured {0}: {1} across, {2} up")
-        self.strip.say(
-            words.format(*(format_length(v, unit) for v in (
-                measured.distance_mm, measured.across_mm, measured.up_mm
-            )))
-        )  # fmt: skip
 
     # --- documents speak
 
@@ -506,7 +411,7 @@ class MainWindow(QMainWindow):
         data = event.mimeData()
         files = [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
         event.acceptProposedAction()
-        self.take_drop(files, "" if files else data.text(), half)
+        self.map_link.take_drop(files, "" if files else data.text(), half)
 
     def _half_under(self, at: QPointF) -> Half | None:
         """The half of the empty page below the pointer; a drop beside it is a pocket."""
@@ -524,6 +429,12 @@ class MainWindow(QMainWindow):
         split = None if self._keep is None else self._keep.value("split")
         if isinstance(split, QByteArray):
             self._split.restoreState(split)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        is_low = self.height() < _LOW_PX
+        self.ruler.set_compact(is_low or self.width() < _NARROW_PX)
+        self.spot.set_compact(is_low)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.session.is_in_gesture:
@@ -543,9 +454,6 @@ class MainWindow(QMainWindow):
         event.accept()
 
 
-_ADDING = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
-
-
 def _after(words: str) -> str:
     return f": {words}" if words else ""
 
@@ -560,11 +468,20 @@ def _first_focus(part: QWidget) -> QWidget | None:
         return None
     if part.focusPolicy() & Qt.FocusPolicy.TabFocus:
         return part
-    for child in part.findChildren(QWidget):
-        takes = child.focusPolicy() & Qt.FocusPolicy.TabFocus
-        if takes and child.isVisibleTo(part) and child.isEnabled() and not child.isWindow():
-            return child
-    return None
+    takers = [child for child in part.findChildren(QWidget) if _takes_keyboard(child, part)]
+    return min(takers, key=lambda child: _reading_place(child, part), default=None)
+
+
+def _takes_keyboard(child: QWidget, part: QWidget) -> bool:
+    takes = bool(child.focusPolicy() & Qt.FocusPolicy.TabFocus)
+    return takes and child.isVisibleTo(part) and child.isEnabled() and child.window() is part.window()
+
+
+def _reading_place(child: QWidget, part: QWidget) -> tuple[int, int]:
+    """Rows from the top, then along the reading direction."""
+    at = child.mapTo(part, QPoint(0, 0))
+    backwards = part.layoutDirection() is Qt.LayoutDirection.RightToLeft
+    return at.y() // _SAME_ROW_PX, -at.x() if backwards else at.x()
 
 
 def system_theme() -> theme.Theme:

@@ -17,6 +17,7 @@ class FlowLayout(QLayout):
         super().__init__()
         self._items: list[QLayoutItem] = []
         self._clinging: set[QWidget] = set()
+        self._heights: dict[int, int] = {}
         self._word_gap = word_gap_px
         self._line_height = line_height_px
         self.setContentsMargins(QMargins(0, 0, 0, 0))
@@ -46,7 +47,13 @@ class FlowLayout(QLayout):
         return True
 
     def heightForWidth(self, width: int) -> int:
-        return self._place(QRect(0, 0, width, 0), dry=True)
+        if width not in self._heights:
+            self._heights[width] = self._place(QRect(0, 0, width, 0), dry=True)
+        return self._heights[width]
+
+    def invalidate(self) -> None:
+        self._heights.clear()
+        super().invalidate()
 
     def sizeHint(self) -> QSize:
         return self.minimumSize()

@@ -54,4 +54,8 @@ class OverlayButtons(QWidget):
         if event.type() in (QEvent.Type.Resize, QEvent.Type.Show):
             self.adjustSize()
             self.move(self._view.width() - self.width() - 16, 12)
+        elif event.type() is QEvent.Type.DragEnter:
+            self.hide()
+        elif event.type() in (QEvent.Type.DragLeave, QEvent.Type.Drop):
+            self.show()
         return False

@@ -5,6 +5,13 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
+from inlayfit.app.panels.outline_row import (
+    DETAIL_ROLE,
+    LEADS_ROLE,
+    PICTURE_ROLE,
+    OutlineRow,
+    outline_picture,
+)
 from inlayfit.app.session import Change, Session
 from inlayfit.document.edits import choose, rename_outline
 from inlayfit.document.imports import Outline
@@ -30,7 +37,8 @@ class OutlinesPanel(QWidget):
         self.list.setEditTriggers(
             QAbstractItemView.EditTrigger.EditKeyPressed | QAbstractItemView.EditTrigger.DoubleClicked
         )
-        self.list.setUniformItemSizes(False)
+        self.list.setItemDelegate(OutlineRow(self.list))
+        self.list.setMouseTracking(True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(hint)
@@ -45,6 +53,7 @@ class OutlinesPanel(QWidget):
         after = change.after
         if change.initiator is self:
             self._drawn = after.outlines
+            self._mark(after)
             return
         if after.outlines is not self._drawn or change.before.unit is not after.unit:
             self._fill(after)
@@ -58,8 +67,11 @@ class OutlinesPanel(QWidget):
             for outline in state.outlines:
                 item = QListWidgetItem(outline.name or outline.id)
                 item.setData(_ID, outline.id)
-                item.setToolTip(_description(outline, state))
-                item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, _description(outline, state))
+                detail = _description(outline, state)
+                item.setData(DETAIL_ROLE, detail)
+                item.setData(PICTURE_ROLE, outline_picture(outline))
+                item.setToolTip(detail)
+                item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, detail)
                 item.setFlags(item.flags() | Qt.ItemFlag.ItemIsEditable)
                 self.list.addItem(item)
         self._mark(state)
@@ -69,6 +81,7 @@ class OutlinesPanel(QWidget):
             for row in range(self.list.count()):
                 item = self.list.item(row)
                 item.setSelected(item.data(_ID) in state.chosen)
+                item.setData(LEADS_ROLE, len(state.chosen) > 1 and item.data(_ID) == state.chosen[0])
 
     def _on_list_selection_changed(self) -> None:
         marked = {item.data(_ID) for item in self.list.selectedItems()}

@@ -59,6 +59,11 @@ class RulerBar(QWidget):
         session.state_changed.connect(self._on_session_state_changed)
         self._show(session.shown)
 
+    def set_compact(self, compact: bool) -> None:
+        """Leave out the note, for a small window."""
+        self.note.setVisible(not compact)
+        self.setFixedHeight(108 if compact else 124)
+
     @Slot(float)
     def _on_ruler_value_dragging(self, clearance_mm: float) -> None:
         if self._session.state.lead is None:

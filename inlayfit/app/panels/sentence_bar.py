@@ -323,7 +323,20 @@ class SentenceBar(QWidget):
 
     @Slot(object)
     def _on_session_state_changed(self, change: Change) -> None:
-        self._show(change.after)
+        if change.is_preview and change.before.lead is not None and change.after.lead is not None:
+            self._show_clearance(change.after.lead, change.after)
+        else:
+            self._show(change.after)
+
+    def _show_clearance(self, lead: Fitting, state: State) -> None:
+        """What a gesture on the clearance changes, and no more: this follows the hand."""
+        said = words(lead, state.unit)
+        feel = self._boxes["feel"]
+        assert isinstance(feel, SentenceBox)
+        feel.say(self.tr(said["feel"]))
+        self._overall.setText(said["overall"])
+        self._overall.setEnabled(False)
+        self.clearance_box.set_length(lead.spec.clearance_mm)
 
     def _show(self, state: State) -> None:
         lead = state.lead or template_fitting(self._session.settings, Half.POCKET)
@@ -360,6 +373,21 @@ class SentenceBar(QWidget):
             box = self._boxes[place]
             assert isinstance(box, ChoiceBox)
             box.mark(value)
+        self._offer_corners(lead)
+
+    def _offer_corners(self, lead: Fitting) -> None:
+        """Only a half that may move can be relieved or pared."""
+        box = self._boxes["corners"]
+        assert isinstance(box, ChoiceBox)
+        for pocket, plug, why in _CORNERS:
+            stays = (pocket is not Relief.ROUNDED and not lead.spec.pocket.may_move) or (
+                plug is not Relief.ROUNDED and not lead.spec.plug.may_move
+            )
+            action = box.action_for((pocket, plug))
+            action.setEnabled(not stays)
+            action.setToolTip(
+                self.tr("That half is made already and stays as it is.") if stays else self.tr(why)
+            )
 
     def _mark_halves(self, lead: Fitting) -> None:
         for half in (Half.PLUG, Half.POCKET):

@@ -13,6 +13,8 @@ from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
 
+_LOUPE_PX, _LOW_LOUPE_PX = 210, 170
+
 
 class SpotPanel(QScrollArea):
     """Loupe and stack."""
@@ -32,7 +34,7 @@ class SpotPanel(QScrollArea):
         self.previous = self._arrow(Qt.ArrowType.LeftArrow, self.tr("Previous tight spot"), -1)
         self.next = self._arrow(Qt.ArrowType.RightArrow, self.tr("Next tight spot"), 1)
         self.loupe = Loupe()
-        self.loupe.setFixedHeight(210)
+        self.loupe.setFixedHeight(_LOUPE_PX)
         self.loupe.stepped.connect(self._step)
         head = QHBoxLayout()
         head.setSpacing(8)
@@ -68,6 +70,10 @@ class SpotPanel(QScrollArea):
     @Slot(int)
     def _step(self, step: int) -> None:
         self._session.choose_spot(self._session.spot + step)
+
+    def set_compact(self, compact: bool) -> None:
+        """A lower loupe, for a small window."""
+        self.loupe.setFixedHeight(_LOW_LOUPE_PX if compact else _LOUPE_PX)
 
     def show_fitting(self, fitting: FittingScene | None) -> None:
         """Look at another fitting, or at another answer for it."""
