@@ -61,6 +61,7 @@ from inlayfit.units import Unit
 
 _HIT_PX = theme.SMALLEST_TARGET_PX / 2
 _GAP_REACH_PX = 24.0
+_CARD_ROOM_PX = 36.0
 _CROSSHAIR_STEP_PX, _CROSSHAIR_LARGE_STEP_PX = 2.0, 20.0
 
 
@@ -180,6 +181,9 @@ class GapMapView(MovingCanvas):
 
     def content_bounds(self) -> Box:
         return self._scene.bounds
+
+    def room_above(self) -> float:
+        return _CARD_ROOM_PX
 
     def sizeHint(self) -> QSize:
         return QSize(900, 500)

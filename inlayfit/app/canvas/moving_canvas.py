@@ -31,7 +31,7 @@ _ZOOM_STEP = 1.25
 _NOTCH = 120.0
 _PAN_STEP_PX, _LARGE_PAN_STEP_PX = 40.0, 200.0
 _MM_PER_INCH = 25.4
-_EDGE_PX = 20.0
+_EDGE_PX, _MARGIN_PX = 20.0, 36.0
 _PANS = {
     Qt.Key.Key_Left: (1, 0),
     Qt.Key.Key_Right: (-1, 0),
@@ -62,6 +62,10 @@ class MovingCanvas(QWidget):
     def content_bounds(self) -> Box:
         """A box round everything there is to see, in mm; nan if nothing."""
         return (math.nan,) * 4
+
+    def room_above(self) -> float:
+        """Pixels at the top that lie under something else when everything is shown."""
+        return 0.0
 
     def clicked_at(self, at: QPointF, modifiers: Qt.KeyboardModifier) -> None:
         """A click that was not a drag."""
@@ -97,7 +101,10 @@ class MovingCanvas(QWidget):
     def fit_to_view(self) -> None:
         """Show everything, and keep doing so when the widget is resized."""
         self._fitted = True
-        self._take_view(ViewTransform.fitted(self.content_bounds(), self.width(), self.height()))
+        fitted = ViewTransform.fitted(
+            self.content_bounds(), self.width(), self.height(), margin=_MARGIN_PX, above=self.room_above()
+        )
+        self._take_view(fitted)
 
     def zoom_in(self) -> None:
         """One step larger, about the middle."""

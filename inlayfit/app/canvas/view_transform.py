@@ -31,16 +31,22 @@ class ViewTransform:
     top_mm: float = 0.0
 
     @classmethod
-    def fitted(cls, bounds: Box, width: float, height: float, *, margin: float = 40.0) -> ViewTransform:
-        """The view that shows the whole box, centred, with `margin` pixels about it where there is room."""
+    def fitted(
+        cls, bounds: Box, width: float, height: float, *, margin: float = 40.0, above: float = 0.0
+    ) -> ViewTransform:
+        """The view that shows the whole box, centred, with `margin` pixels about it where there is room.
+
+        `above` more pixels stay free at the top, for what lies over the map there.
+        """
         x0, y0, x1, y1 = bounds
         if not all(map(math.isfinite, bounds)) or width <= 0 or height <= 0:
             return cls()
-        margin = min(margin, width / 4, height / 4)
+        above = min(above, height / 4)
+        margin = min(margin, width / 4, (height - above) / 4)
         wide, high = max(x1 - x0, 1e-6), max(y1 - y0, 1e-6)
-        scale = _limited(min((width - 2 * margin) / wide, (height - 2 * margin) / high))
+        scale = _limited(min((width - 2 * margin) / wide, (height - above - 2 * margin) / high))
         left = (x0 + x1) / 2 - width / 2 / scale
-        top = (y0 + y1) / 2 + height / 2 / scale
+        top = (y0 + y1) / 2 + (height + above) / 2 / scale
         return cls(scale, left, top)
 
     def points_px(self, points: Points) -> Points:

@@ -136,7 +136,8 @@ def test_three_ways_to_drag_the_drawing(view: GapMapView, way: str) -> None:
     QTest.mouseRelease(view, button, pos=QPoint(310, 230))
     if way == "space":
         QTest.keyRelease(view, Key.Key_Space)
-    assert view.view == before.panned(60, 30) or way == "left"
+    if way != "left":
+        assert view.view.to_px(0, 0) == pytest.approx(before.panned(60, 30).to_px(0, 0))
     assert view.view.scale == before.scale
     assert view.view.left_mm < before.left_mm
     assert not chosen
@@ -169,7 +170,8 @@ def test_plus_minus_and_home(view: GapMapView) -> None:
 
 def test_a_resized_map_still_shows_everything_unless_it_was_moved(view: GapMapView) -> None:
     view.resize(800, 300)
-    assert view.view.to_px(0, 0) == pytest.approx((400, 150), abs=2)
+    assert view.view.to_px(0, 0)[0] == pytest.approx(400, abs=2)
+    assert 0 < view.view.to_px(0, 10)[1] < view.view.to_px(0, -10)[1] < 300
     view.zoom_in()
     kept = view.view
     view.resize(500, 400)
