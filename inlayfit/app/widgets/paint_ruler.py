@@ -135,7 +135,9 @@ def _paint_scale(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
             places = decimals if number else 0
             text = format_length(number * minor / 1000, look.unit, decimals=places, with_unit=False)
             sign = "+" if number > 0 else ""
-            box = QRectF(x - 40, band.bottom() + 8, 80, 16)
+            half = QFontMetricsF(painter.font()).horizontalAdvance(sign + text) / 2 + 2
+            middle = min(max(x, look.area.left() + half), look.area.right() - half)
+            box = QRectF(middle - half, band.bottom() + 8, 2 * half, 16)
             painter.setPen(colour(tokens.muted))
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter, sign + text)
 
