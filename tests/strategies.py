@@ -106,8 +106,8 @@ def regions() -> st.SearchStrategy[Region]:
 
 
 def turns() -> st.SearchStrategy[float]:
-    """Angles in radians."""
-    return st.floats(-math.pi, math.pi)
+    """Angles in radians, to a millionth."""
+    return st.floats(-math.pi, math.pi).map(lambda angle: round(angle, 6))
 
 
 @st.composite
