@@ -70,7 +70,7 @@ def first_point(outlines: list[Outline], place: Place) -> tuple[float, float] | 
 
 def spot(node: Node, place: Place) -> tuple[float, float]:
     """Where an element is, near enough to lead there: its x and y, its centre, or its origin."""
-    own = node.attributes
+    own = {} if node.tag == "use" else node.attributes  # the place of a `use` holds its x and y already
     x = place.viewport.across(parse_size(own.get("x", own.get("cx", own.get("x1")))))
     y = place.viewport.along(parse_size(own.get("y", own.get("cy", own.get("y1")))))
     return _mapped((x, y), place)

@@ -126,6 +126,9 @@ class Walker:
         viewport = place.viewport
         if style["font-size"] != place.style["font-size"]:
             viewport = replace(viewport, font_px=svg_style.font_px(style["font-size"], viewport.font_px))
+        if node.tag == "use":  # its x and y are the last part of its own transform (SVG 2, section 5.5)
+            x, y = viewport.across(parse_size(own.get("x"))), viewport.along(parse_size(own.get("y")))
+            transform = transform.after(Transform.shift(x, y))
         here = replace(place, transform=transform, style=style, viewport=viewport, depth=place.depth + 1)
         here = self._clipped(node, here, own)
         self._look.note_effects(node, here)
@@ -165,13 +168,7 @@ class Walker:
             )
             return
         own = self.declared(node)
-        x, y = place.viewport.across(parse_size(own.get("x"))), place.viewport.along(parse_size(own.get("y")))
-        moved = replace(
-            place,
-            transform=place.transform.after(Transform.shift(x, y)),
-            name=node.id or place.name,
-            using=(*place.using, target),
-        )
+        moved = replace(place, name=node.id or place.name, using=(*place.using, target))
         if target.tag == "symbol":
             self._symbol(target, moved, own)
         elif target.tag == "svg":

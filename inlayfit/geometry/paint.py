@@ -206,7 +206,8 @@ def _one_stroke(
     line = _without_repeats(points, closed=closed)
     if len(line) == 1:
         return _dot(line[0], width, cap, arc_tolerance)
-    closed = closed and len(line) > 2
+    if closed and len(line) == 2:  # there and back: both ends are corners
+        closed, cap = False, "round" if join == "round" else "butt"
     flat_or_round: Literal["flat", "round", "square"] = "flat" if cap == "butt" else cap
     shape: BaseGeometry = shapely.LinearRing(line) if closed else _open_line(line)
     area: BaseGeometry = shapely.buffer(

@@ -131,6 +131,20 @@ CASES = {
         '<use href="#r" fill="none" stroke="red" stroke-width="6" x="20" y="20"/>'
         '<use href="#r" x="70" y="70"/>'
     ),
+    "clip of a use moves with it": (
+        '<clipPath id="c"><circle cx="40" cy="40" r="30"/></clipPath>'
+        '<defs><rect id="r" width="120" height="120"/></defs>'
+        '<use href="#r" x="30" y="40" clip-path="url(#c)"/>'
+    ),
+    "clipped clip by box": (
+        '<clipPath id="a"><circle cx="50" cy="60" r="35"/></clipPath>'
+        '<clipPath id="b" clipPathUnits="objectBoundingBox" clip-path="url(#a)">'
+        '<circle cx=".7" cy=".5" r=".4"/></clipPath><rect x="10" y="20" width="90" height="80" clip-path="url(#b)"/>'
+    ),
+    "line there and back": (
+        '<path d="M20 20L100 60Z" fill="none" stroke="red" stroke-width="20" stroke-linejoin="round"/>'
+        '<path d="M20 90H90Z" fill="none" stroke="red" stroke-width="20" stroke-linecap="round"/>'
+    ),
     "use of svg": (
         '<defs><svg id="s" width="10" height="10" viewBox="0 0 10 10"><circle cx="5" cy="5" r="6"/>'
         '</svg></defs><use href="#s" x="10" y="10" width="90" height="60"/>'
