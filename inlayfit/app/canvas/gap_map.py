@@ -328,6 +328,7 @@ class GapMapView(MovingCanvas):
     # --- events ---
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        self._use_keyboard(True)
         backwards = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         key = event.key()
         if key == Qt.Key.Key_N:
@@ -430,7 +431,7 @@ class GapMapView(MovingCanvas):
             paint_measure(painter, area, self._tool, self.view, look, self._unit)
         if self._drop_offer is not None:
             paint_drop_halves(painter, area, look, over=self._drop_use, offer=self._drop_offer)
-        if self.hasFocus():
+        if self.shows_focus:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
             painter.setPen(QPen(colour(look.focus), theme.FOCUS_RING_PX))
             painter.setBrush(Qt.BrushStyle.NoBrush)

@@ -32,6 +32,11 @@ _NOTCH = 120.0
 _PAN_STEP_PX, _LARGE_PAN_STEP_PX = 40.0, 200.0
 _MM_PER_INCH = 25.4
 _EDGE_PX, _MARGIN_PX = 20.0, 36.0
+_KEYBOARD_REASONS = (
+    Qt.FocusReason.TabFocusReason,
+    Qt.FocusReason.BacktabFocusReason,
+    Qt.FocusReason.ShortcutFocusReason,
+)
 _PANS = {
     Qt.Key.Key_Left: (1, 0),
     Qt.Key.Key_Right: (-1, 0),
@@ -58,6 +63,7 @@ class MovingCanvas(QWidget):
         self._pressed_at: QPointF | None = None
         self._panned_from: QPointF | None = None
         self._panning_button = Qt.MouseButton.NoButton
+        self._by_keyboard = False
 
     def content_bounds(self) -> Box:
         """A box round everything there is to see, in mm; nan if nothing."""
@@ -88,6 +94,11 @@ class MovingCanvas(QWidget):
     def space_held(self) -> bool:
         """Whether the space bar is down."""
         return self._space_held
+
+    @property
+    def shows_focus(self) -> bool:
+        """Whether to draw the focus ring: the canvas has the keyboard, and the keyboard is being used."""
+        return self.hasFocus() and self._by_keyboard
 
     def set_view(self, view: ViewTransform) -> None:
         """Show the drawing at another place or scale."""
@@ -166,6 +177,7 @@ class MovingCanvas(QWidget):
         return False
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
+        self._use_keyboard(False)
         at = event.position()
         if event.button() == Qt.MouseButton.MiddleButton or (
             event.button() == Qt.MouseButton.LeftButton and self._space_held
@@ -204,6 +216,7 @@ class MovingCanvas(QWidget):
         return self._panned_from is not None
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        self._use_keyboard(True)
         key = Qt.Key(event.key())
         large = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         if key in _PANS:
@@ -239,6 +252,10 @@ class MovingCanvas(QWidget):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
+        self._use_keyboard(event.reason() in _KEYBOARD_REASONS)
+
+    def _use_keyboard(self, used: bool) -> None:
+        self._by_keyboard = used
         self.update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:

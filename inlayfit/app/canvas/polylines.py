@@ -20,7 +20,6 @@ from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.spatial import cKDTree
 
 from inlayfit.geometry.path import Points
 
@@ -144,6 +143,8 @@ def reaches(walls: Points, points: Points, normals: Points, furthest: float) -> 
         normals: (n, 2) unit directions to move in.
         furthest: where to stop looking.
     """
+    from scipy.spatial import cKDTree  # heavy; the window is shown before there is a wall
+
     tree = cKDTree(walls, balanced_tree=False, compact_nodes=False)
     radius = np.full(len(points), furthest)
     active = np.arange(len(points))

@@ -381,3 +381,17 @@ def test_a_tip_says_what_is_under_the_pointer(view: GapMapView) -> None:
     assert view.words_at(QPointF(3, 3)) == ""
     view.set_scene(two_fittings_and_outlines())
     assert view.words_at(QPointF(*view.view.to_px(40, 0))).startswith("outline 1.")
+
+
+def test_the_focus_ring_shows_while_the_keyboard_is_used(view: GapMapView, qtbot: QtBot) -> None:
+    """WCAG 2.2, 2.4.7."""
+    view.activateWindow()
+    view.clearFocus()
+    view.setFocus(Qt.FocusReason.TabFocusReason)
+    qtbot.waitUntil(view.hasFocus)
+    seen = [view.shows_focus]
+    QTest.mouseClick(view, LEFT, pos=QPoint(5, 5))
+    seen.append(view.shows_focus)
+    QTest.keyClick(view, Key.Key_N)
+    seen.append(view.shows_focus)
+    assert seen == [True, False, True]
