@@ -139,7 +139,8 @@ CASES = {
     "clipped clip by box": (
         '<clipPath id="a"><circle cx="50" cy="60" r="35"/></clipPath>'
         '<clipPath id="b" clipPathUnits="objectBoundingBox" clip-path="url(#a)">'
-        '<circle cx=".7" cy=".5" r=".4"/></clipPath><rect x="10" y="20" width="90" height="80" clip-path="url(#b)"/>'
+        '<circle cx=".7" cy=".5" r=".4"/></clipPath>'
+        '<rect x="10" y="20" width="90" height="80" clip-path="url(#b)"/>'
     ),
     "line there and back": (
         '<path d="M20 20L100 60Z" fill="none" stroke="red" stroke-width="20" stroke-linejoin="round"/>'
