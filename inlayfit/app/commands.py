@@ -3,11 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import TYPE_CHECKING
+from dataclasses import dataclass
+from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import help_pages
+from inlayfit.app.canvas.gap_map import GapMapView
+from inlayfit.app.documents import Documents
+from inlayfit.app.panels.notice import Notice
+from inlayfit.app.panels.sentence_bar import SentenceBar
+from inlayfit.app.panels.side_panel import SidePanel
+from inlayfit.app.panels.status_strip import StatusStrip
+from inlayfit.app.session import Session
 from inlayfit.app.settings_page import SettingsPage
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings, settings_file, write_settings
@@ -15,13 +24,37 @@ from inlayfit.errors import InlayfitError
 from inlayfit.fit.result import Half
 from inlayfit.units import Unit
 
-if TYPE_CHECKING:
-    from inlayfit.app.window import MainWindow
+
+@dataclass(frozen=True, slots=True)
+class Bench:
+    """What the commands act upon: the parts of one window.
+
+    Attributes:
+        window: the parent of dialogs; closing it quits.
+        session, documents: what is open, and how it comes and goes.
+        view, side, spot, checks, outlines, sentence, strip, notice: the parts that commands lead to.
+        settings_file: where settings are kept; None for the usual place.
+        next_panel: moves the keyboard by so many parts.
+    """
+
+    window: QWidget
+    session: Session
+    documents: Documents
+    view: GapMapView
+    side: SidePanel
+    spot: QWidget
+    checks: QWidget
+    outlines: QWidget
+    sentence: SentenceBar
+    strip: StatusStrip
+    notice: Notice
+    settings_file: Path | None
+    next_panel: Callable[[int], None]
 
 
-def handlers(window: MainWindow) -> Mapping[str, Callable[[], object]]:
+def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
     """The handler of every command."""
-    session, documents, view = window.session, window.documents, window.map
+    session, documents, view = bench.session, bench.documents, bench.view
     return {
         "open": documents.open_with_prompt,
         "add": lambda: documents.open_with_prompt(adds=True),
@@ -29,10 +62,10 @@ def handlers(window: MainWindow) -> Mapping[str, Callable[[], object]]:
         "save": documents.save,
         "save_as": documents.save_as,
         "export": documents.export_with_prompt,
-        "settings": lambda: _show_settings(window),
-        "quit": window.close,
-        "undo": lambda: _undo(window),
-        "redo": lambda: _redo(window),
+        "settings": lambda: _show_settings(bench),
+        "quit": bench.window.close,
+        "undo": lambda: _undo(bench),
+        "redo": lambda: _redo(bench),
         "paste": documents.paste,
         "choose_all": lambda: session.do(lambda s: edits.choose(s, [o.id for o in s.outlines])),
         "choose_none": lambda: session.do(lambda s: edits.choose(s, [])),
@@ -42,75 +75,79 @@ def handlers(window: MainWindow) -> Mapping[str, Callable[[], object]]:
         "zoom_out": view.zoom_out,
         "next_spot": lambda: session.choose_spot(session.spot + 1),
         "previous_spot": lambda: session.choose_spot(session.spot - 1),
-        "show_spot": lambda: window.side.show_page(window.spot),
-        "show_checks": lambda: window.side.show_page(window.checks_panel),
-        "show_outlines": lambda: window.side.show_page(window.outlines),
-        "next_panel": lambda: window.next_panel(1),
-        "previous_panel": lambda: window.next_panel(-1),
-        "edit_clearance": lambda: _edit_clearance(window),
+        "show_spot": lambda: bench.side.show_page(bench.spot),
+        "show_checks": lambda: bench.side.show_page(bench.checks),
+        "show_outlines": lambda: bench.side.show_page(bench.outlines),
+        "next_panel": lambda: bench.next_panel(1),
+        "previous_panel": lambda: bench.next_panel(-1),
+        "edit_clearance": lambda: _edit_clearance(bench),
         "unit_mm": lambda: session.do(lambda s: edits.set_unit(s, Unit.MM)),
         "unit_inch": lambda: session.do(lambda s: edits.set_unit(s, Unit.INCH)),
         "unit_thou": lambda: session.do(lambda s: edits.set_unit(s, Unit.THOU)),
-        "theme_system": lambda: _set_theme(window, "system"),
-        "theme_light": lambda: _set_theme(window, "light"),
-        "theme_dark": lambda: _set_theme(window, "dark"),
-        "theme_contrast": lambda: _set_theme(window, "high-contrast"),
+        "theme_system": lambda: _set_theme(bench, "system"),
+        "theme_light": lambda: _set_theme(bench, "light"),
+        "theme_dark": lambda: _set_theme(bench, "dark"),
+        "theme_contrast": lambda: _set_theme(bench, "high-contrast"),
         "use_pocket": lambda: session.do(lambda s: edits.use_as(s, Half.POCKET)),
         "use_plug": lambda: session.do(lambda s: edits.use_as(s, Half.PLUG)),
         "read_mm": lambda: documents.read_again(Unit.MM),
         "read_inch": lambda: documents.read_again(Unit.INCH),
-        "guide": lambda: _show_page(window, window.tr("Guide"), help_pages.guide_html()),
-        "shortcuts": lambda: _show_page(window, window.tr("Keyboard"), help_pages.shortcuts_html()),
-        "about": lambda: _show_page(window, window.tr("About Inlayfit"), help_pages.about_html()),
+        "guide": lambda: _show_page(bench, _tr("Guide"), help_pages.guide_html()),
+        "shortcuts": lambda: _show_page(bench, _tr("Keyboard"), help_pages.shortcuts_html()),
+        "about": lambda: _show_page(bench, _tr("About Inlayfit"), help_pages.about_html()),
     }
 
 
-def keep_settings(window: MainWindow, settings: Settings) -> None:
+def keep_settings(bench: Bench, settings: Settings) -> None:
     """Use settings from now on and remember them."""
-    window.session.change_settings(settings)
+    bench.session.change_settings(settings)
     try:
-        write_settings(settings, window.settings_file or settings_file())
+        write_settings(settings, bench.settings_file or settings_file())
     except InlayfitError as error:
-        window.notice.complain(str(error))
+        bench.notice.complain(str(error))
 
 
-def _undo(window: MainWindow) -> None:
-    window.session.cancel_gesture()
-    words = window.session.undo_stack.undoText()
-    window.session.undo_stack.undo()
+def _undo(bench: Bench) -> None:
+    bench.session.cancel_gesture()
+    words = bench.session.undo_stack.undoText()
+    bench.session.undo_stack.undo()
     if words:
-        window.strip.say(window.tr("Taken back: {0}").format(words))
+        bench.strip.say(_tr("Taken back: {0}").format(words))
 
 
-def _redo(window: MainWindow) -> None:
-    window.session.cancel_gesture()
-    words = window.session.undo_stack.redoText()
-    window.session.undo_stack.redo()
+def _redo(bench: Bench) -> None:
+    bench.session.cancel_gesture()
+    words = bench.session.undo_stack.redoText()
+    bench.session.undo_stack.redo()
     if words:
-        window.strip.say(window.tr("Done again: {0}").format(words))
+        bench.strip.say(_tr("Done again: {0}").format(words))
 
 
-def _edit_clearance(window: MainWindow) -> None:
-    box = window.sentence.clearance_box
+def _edit_clearance(bench: Bench) -> None:
+    box = bench.sentence.clearance_box
     box.setFocus(Qt.FocusReason.ShortcutFocusReason)
     box.selectAll()
 
 
-def _set_theme(window: MainWindow, name: str) -> None:
-    keep_settings(window, window.session.settings.with_value("theme", name))
+def _set_theme(bench: Bench, name: str) -> None:
+    keep_settings(bench, bench.session.settings.with_value("theme", name))
 
 
-def _show_settings(window: MainWindow) -> None:
+def _show_settings(bench: Bench) -> None:
     page = SettingsPage(
-        window.session.settings,
-        lambda settings: keep_settings(window, settings),
-        unit=window.session.state.unit,
-        file=window.settings_file or settings_file(),
-        parent=window,
+        bench.session.settings,
+        lambda settings: keep_settings(bench, settings),
+        unit=bench.session.state.unit,
+        file=bench.settings_file or settings_file(),
+        parent=bench.window,
     )
     page.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     page.open()
 
 
-def _show_page(window: MainWindow, title: str, html: str) -> None:
-    help_pages.TextPage(title, html, window).show()
+def _show_page(bench: Bench, title: str, html: str) -> None:
+    help_pages.TextPage(title, html, bench.window).show()
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("commands", text)

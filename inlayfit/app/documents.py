@@ -10,6 +10,7 @@ import time
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QGuiApplication
@@ -38,16 +39,19 @@ from inlayfit.app.solving import Solution
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.words import counted
 from inlayfit.document import edits
-from inlayfit.document.exports import ExportOptions, ExportReport, Line, write_fit
 from inlayfit.document.journal import Recovery
 from inlayfit.document.project_file import SUFFIX, save_project
-from inlayfit.document.sample import sample_state
 from inlayfit.document.state import Facing, SettingsUsed, State
 from inlayfit.document.verdict import checks, verdict
 from inlayfit.errors import InlayfitError
 from inlayfit.fit.result import Half
 from inlayfit.progress import Progress
 from inlayfit.units import Unit
+
+if TYPE_CHECKING:
+    from inlayfit.document.exports import ExportOptions, ExportReport
+
+_EXPORT_NAMES = ("pocket.dxf", "plug.dxf", "pocket.svg", "plug.svg", "gap.svg", "fit.json")
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +97,7 @@ class Documents(QObject):
         self._writer.failed.connect(self._on_writer_failed)
         self._writer.progressed.connect(lambda _n, part, note: self.progressed.emit(part, note))
         self._writer.busy_changed.connect(self.busy_changed)
+        self._warmer = LatestTask(self)
         self._export_wish: Path | None = None
         session.solved.connect(self._on_session_solved)
 
@@ -148,6 +153,8 @@ class Documents(QObject):
         """Open the sample, finished but for one check."""
         if not self._may_leave():
             return
+        from inlayfit.document.sample import sample_state  # heavy; not before it is needed
+
         try:
             state = sample_state(in_unit(State(), self._session.settings))
         except InlayfitError as error:
@@ -259,7 +266,10 @@ class Documents(QObject):
             self.complained.emit(self.tr("Nothing is chosen; choose an outline to write."))
             return
         folder = prompts.export_folder(self._window, self._start_folder())
-        if folder is not None:
+        if folder is None:
+            return
+        there = [name for name in _EXPORT_NAMES if (folder / name).exists()]
+        if not there or prompts.replace_files(self._window, folder, there):
             self.export_to(folder)
 
     def export_to(self, folder: Path) -> None:
@@ -273,9 +283,11 @@ class Documents(QObject):
             self.complained.emit(self.tr("There is nothing to cut yet; mend what the checks say first."))
             return
         source = Path(state.source.path) if state.source.path else None
-        options = export_options(state)
 
         def work(progress: Progress) -> ExportReport:
+            from inlayfit.document.exports import write_fit  # heavy; not before it is needed
+
+            options = export_options(state)
             return write_fit(results, folder, options, source=source, progress=progress)
 
         self._writer.submit(work)
@@ -361,6 +373,16 @@ class Documents(QObject):
         recovery.discard()
         self.said.emit(self.tr("Recovered {0}; it is not saved yet").format(title))
 
+    def warm_up(self) -> None:
+        """Load what opening and solving will need, while the person looks at the empty window."""
+
+        def work(_progress: Progress) -> None:
+            import inlayfit.document.exports
+            import inlayfit.document.imports
+            import inlayfit.fit.solve  # noqa: F401 - loading them is all that is wanted
+
+        self._warmer.submit(work)
+
     def cancel(self) -> None:
         """Stop long work."""
         self._queue = []
@@ -369,12 +391,14 @@ class Documents(QObject):
 
     def close(self) -> None:
         """Stop for good."""
-        self.opener.close()
-        self._writer.close()
+        for task in (self.opener, self._writer, self._warmer):
+            task.close()
 
 
 def export_options(state: State) -> ExportOptions:
     """How the chosen fittings are written: mirrored if they lie face down, shifted for a beam's kerf."""
+    from inlayfit.document.exports import ExportOptions, Line  # heavy; not before it is needed
+
     fittings = state.chosen_fittings
     face_down = bool(fittings) and all(fitting.facing is Facing.DOWN for fitting in fittings)
     has_kerf = any(f.half(half).kerf_mm > 0 for f in fittings for half in Half)

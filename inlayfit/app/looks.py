@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from dataclasses import fields
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+
 from inlayfit.app import theme
 
 _SHEET = """
@@ -82,3 +85,14 @@ def window_sheet(of: theme.Theme) -> str:
     """The style sheet for a theme."""
     look = theme.tokens(of)
     return _SHEET.format(radius=theme.RADIUS_PX, **{f.name: getattr(look, f.name) for f in fields(look)})
+
+
+def system_theme() -> theme.Theme:
+    """What the system asks for: high contrast, dark or light."""
+    hints = QGuiApplication.styleHints()
+    accessibility = getattr(hints, "accessibility", None)  # since Qt 6.10
+    if accessibility is not None:
+        preference = accessibility().contrastPreference()
+        if preference == Qt.ContrastPreference.HighContrast:
+            return theme.Theme.HIGH_CONTRAST
+    return theme.Theme.DARK if hints.colorScheme() == Qt.ColorScheme.Dark else theme.Theme.LIGHT

@@ -24,6 +24,7 @@ from inlayfit.errors import InlayfitError
 from inlayfit.shipped import shipped_folder
 
 _SIGNAL_LOOK_MS = 500
+_WARM_UP_MS = 150
 _SWITCH_S = 0.001
 """How long the solving thread may keep the interpreter while the window waits; Python's usual 5 ms show."""
 
@@ -112,6 +113,7 @@ def run(files: Sequence[str]) -> int:
         window.notice.complain(complaint)
     listener = Listener(parent=program)
     listener.files_given.connect(program.take_files)
+    QTimer.singleShot(_WARM_UP_MS, window.documents.warm_up)
     QTimer.singleShot(0, lambda: _start_work(program, window, settings, paths))
     _leave_on_interrupt(program)
     code = program.exec()

@@ -9,11 +9,11 @@ import hashlib
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
 from inlayfit.app.tasks import LatestTask
-from inlayfit.document.imports import Imported, import_drawing, import_text
 from inlayfit.document.project_file import load_project, looks_like_project
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import Fitting, SettingsUsed, Source, State
@@ -22,6 +22,9 @@ from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
 from inlayfit.progress import Progress
 from inlayfit.units import Unit
+
+if TYPE_CHECKING:
+    from inlayfit.document.imports import Imported
 
 _FIRST_BYTES = 4096
 
@@ -116,6 +119,8 @@ class Opener(QObject):
         """Read a file, whichever kind it is."""
 
         def work(progress: Progress) -> ReadDrawing | ReadProject:
+            from inlayfit.document.imports import import_drawing  # heavy; not before it is needed
+
             if is_project(path):
                 return ReadProject(load_project(path), path)
             source = source_of(path)
@@ -135,6 +140,8 @@ class Opener(QObject):
         """Read pasted text."""
 
         def work(progress: Progress) -> ReadDrawing:
+            from inlayfit.document.imports import import_text  # heavy; not before it is needed
+
             imported = import_text(
                 text, gap_mm=how.gap_mm, strokes_as_areas=how.strokes_as_areas, progress=progress
             )

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from inlayfit.app.canvas.scene import FittingScene, GapScene, HalfLabel, OutlineScene, Shape
 from inlayfit.app.solving import Solution, half_lines
-from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.result import Half
 

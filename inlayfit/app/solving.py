@@ -11,12 +11,11 @@ from types import MappingProxyType
 
 from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.document.edits import STATE_WORDS
-from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import Outline
 from inlayfit.document.sentence import half_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.errors import InlayfitError
 from inlayfit.fit.result import FitResult, Half
-from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from inlayfit.progress import Progress
@@ -80,6 +79,8 @@ def solve_chosen(
 
 
 def _solve_one(outline: Outline, fitting: Fitting, is_preview: bool, progress: Progress) -> Solved:
+    from inlayfit.fit.solve import solve  # heavy; the window is shown before it is needed
+
     watched = _Stages(progress)
     try:
         result = solve(

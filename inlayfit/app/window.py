@@ -8,14 +8,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QEvent, QPoint, QPointF, QSettings, Qt, Slot
+from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, Slot
 from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
     QDragLeaveEvent,
     QDragMoveEvent,
     QDropEvent,
-    QGuiApplication,
     QKeyEvent,
     QResizeEvent,
 )
@@ -33,10 +32,11 @@ from inlayfit.app import theme
 from inlayfit.app.actions import make_actions
 from inlayfit.app.canvas.gap_map import GapMapView
 from inlayfit.app.canvas.reading_text import spoken
-from inlayfit.app.commands import handlers
+from inlayfit.app.commands import Bench, handlers
 from inlayfit.app.content import offer_for
 from inlayfit.app.documents import Documents
-from inlayfit.app.looks import window_sheet
+from inlayfit.app.keyboard import move_on
+from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.map_link import MapLink
 from inlayfit.app.menus import fill_menu_bar
 from inlayfit.app.panels.checks_panel import ChecksPanel
@@ -61,7 +61,6 @@ from inlayfit.document.verdict import Check, checks, verdict
 from inlayfit.finding import Severity
 from inlayfit.fit.result import Half
 
-_SAME_ROW_PX = 24
 _LOW_PX, _NARROW_PX = 760, 1200
 _SIDE_WIDTH = 408
 _NARROW_SIDE_WIDTH = 320
@@ -89,7 +88,7 @@ class MainWindow(QMainWindow):
         self._take_theme()
         self._make_parts()
         self._lay_out()
-        self.actions_by_name = make_actions(self, handlers(self))
+        self.actions_by_name = make_actions(self, handlers(self._bench()))
         self.recent_menu = fill_menu_bar(self.menuBar(), self.actions_by_name)
         self.recent_menu.aboutToShow.connect(self._fill_recent_menu)
         self._connect()
@@ -117,6 +116,23 @@ class MainWindow(QMainWindow):
         self.strip = StatusStrip()
         self.notice = Notice()
         self.map_link = MapLink(self.map, session, self.documents, self.strip, self.spot)
+
+    def _bench(self) -> Bench:
+        return Bench(
+            window=self,
+            session=self.session,
+            documents=self.documents,
+            view=self.map,
+            side=self.side,
+            spot=self.spot,
+            checks=self.checks_panel,
+            outlines=self.outlines,
+            sentence=self.sentence,
+            strip=self.strip,
+            notice=self.notice,
+            settings_file=self.settings_file,
+            next_panel=self.next_panel,
+        )
 
     def _lay_out(self) -> None:
         self.side = SidePanel()
@@ -368,14 +384,7 @@ class MainWindow(QMainWindow):
             stations = [
                 self.sentence, self.verdict_bar, self.map, self.side, self.ruler, self.strip,
             ]  # fmt: skip
-        focus = QApplication.focusWidget()
-        inside = [n for n, s in enumerate(stations) if focus is not None and _holds(s, focus)]
-        here = inside[0] if inside else (-1 if step > 0 else 0)
-        for k in range(1, len(stations) + 1):
-            target = _first_focus(stations[(here + step * k) % len(stations)])
-            if target is not None:
-                target.setFocus(Qt.FocusReason.TabFocusReason)
-                return
+        move_on(stations, step)
 
     # --- documents speak
 
@@ -456,40 +465,3 @@ class MainWindow(QMainWindow):
 
 def _after(words: str) -> str:
     return f": {words}" if words else ""
-
-
-def _holds(part: QWidget, focus: QWidget) -> bool:
-    return part is focus or part.isAncestorOf(focus)
-
-
-def _first_focus(part: QWidget) -> QWidget | None:
-    """The first widget in a part that takes the keyboard."""
-    if not part.isVisible() or not part.isEnabled():
-        return None
-    if part.focusPolicy() & Qt.FocusPolicy.TabFocus:
-        return part
-    takers = [child for child in part.findChildren(QWidget) if _takes_keyboard(child, part)]
-    return min(takers, key=lambda child: _reading_place(child, part), default=None)
-
-
-def _takes_keyboard(child: QWidget, part: QWidget) -> bool:
-    takes = bool(child.focusPolicy() & Qt.FocusPolicy.TabFocus)
-    return takes and child.isVisibleTo(part) and child.isEnabled() and child.window() is part.window()
-
-
-def _reading_place(child: QWidget, part: QWidget) -> tuple[int, int]:
-    """Rows from the top, then along the reading direction."""
-    at = child.mapTo(part, QPoint(0, 0))
-    backwards = part.layoutDirection() is Qt.LayoutDirection.RightToLeft
-    return at.y() // _SAME_ROW_PX, -at.x() if backwards else at.x()
-
-
-def system_theme() -> theme.Theme:
-    """What the system asks for: high contrast, dark or light."""
-    hints = QGuiApplication.styleHints()
-    accessibility = getattr(hints, "accessibility", None)  # since Qt 6.10
-    if accessibility is not None:
-        preference = accessibility().contrastPreference()
-        if preference == Qt.ContrastPreference.HighContrast:
-            return theme.Theme.HIGH_CONTRAST
-    return theme.Theme.DARK if hints.colorScheme() == Qt.ColorScheme.Dark else theme.Theme.LIGHT

@@ -10,8 +10,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path as FilePath
+from typing import TYPE_CHECKING
 
-from inlayfit.document.imports import Imported, Outline
+from inlayfit.document.outlines import Outline
 from inlayfit.document.state import (
     Facing,
     Fitting,
@@ -26,6 +27,9 @@ from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.units import Unit, format_entry, format_length
+
+if TYPE_CHECKING:  # the readers are heavy; a window must not wait for them
+    from inlayfit.document.imports import Imported
 
 STATE_WORDS = {
     HalfState.TO_CUT: "to cut",

@@ -13,8 +13,7 @@ from typing import Any, TypeVar
 
 import numpy as np
 
-from inlayfit.document.imports import Outline
-from inlayfit.document.outlines import region_of_contours
+from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import (
     Facing,
     Fitting,

@@ -16,7 +16,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
-from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import Outline
 from inlayfit.finding import Finding
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from inlayfit.document.in_unit import finding_in_unit
 from inlayfit.document.remedies import BOTH_CUT_CODE, Fix, fix_for
 from inlayfit.document.state import State
 from inlayfit.finding import Finding, Severity, heaviest_first
@@ -60,11 +61,11 @@ def checks(state: State, results: Mapping[str, FitResult], problems: Mapping[str
         outline_id = fitting.outline_id
         if problems.get(outline_id):
             finding = problem_finding(problems[outline_id], both_made=_both_made(state, outline_id))
-            found.append(Check(finding, outline_id, fix_for(finding, fitting)))
+            found.append(Check(finding_in_unit(finding, state.unit), outline_id, fix_for(finding, fitting)))
         result = results.get(outline_id)
         for finding in result.findings if result is not None else ():
-            found.append(Check(finding, outline_id, fix_for(finding, fitting)))
-    found += [Check(finding) for finding in state.findings]
+            found.append(Check(finding_in_unit(finding, state.unit), outline_id, fix_for(finding, fitting)))
+    found += [Check(finding_in_unit(finding, state.unit)) for finding in state.findings]
     order = {id(f): n for n, f in enumerate(heaviest_first([c.finding for c in found]))}
     return tuple(sorted(found, key=lambda check: order[id(check.finding)]))
 

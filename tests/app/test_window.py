@@ -252,6 +252,26 @@ def test_export_writes_both_halves_into_the_folder(
     assert open_discs.notice.text == ""
 
 
+def test_files_of_an_earlier_export_are_replaced_only_if_that_is_wanted(
+    open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "plug.dxf").write_text("mine")
+    monkeypatch.setattr(prompts, "export_folder", lambda *_: tmp_path)
+    asked: list[list[str]] = []
+    for answer in (False, True):
+        monkeypatch.setattr(
+            prompts,
+            "replace_files",
+            lambda _w, _f, names, a=answer: (asked.append(names), a)[1],  # type: ignore[func-returns-value]
+        )
+        open_discs.actions_by_name["export"].trigger()
+        if not answer:
+            assert (tmp_path / "plug.dxf").read_text() == "mine"
+    qtbot.waitUntil(lambda: "Wrote" in open_discs.strip.message, timeout=20_000)
+    assert asked == [["plug.dxf"], ["plug.dxf"]]
+    assert (tmp_path / "plug.dxf").read_text() != "mine"
+
+
 def test_export_waits_for_the_exact_answer(
     open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

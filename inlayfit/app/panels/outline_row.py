@@ -8,7 +8,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from inlayfit.app import theme
-from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import Outline
 
 PICTURE_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 DETAIL_ROLE = int(Qt.ItemDataRole.UserRole) + 2

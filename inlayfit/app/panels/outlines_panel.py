@@ -14,7 +14,7 @@ from inlayfit.app.panels.outline_row import (
 )
 from inlayfit.app.session import Change, Session
 from inlayfit.document.edits import choose, rename_outline
-from inlayfit.document.imports import Outline
+from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
 from inlayfit.units import format_length
 
