@@ -128,7 +128,7 @@ def _near(half: Region, plunges: list[tuple[Points, Points]], radius: float) -> 
     """The part of the half that any of the plunges can touch."""
     points = np.vstack([point for plunge in plunges for point in plunge])
     (x0, y0), (x1, y1) = points.min(axis=0) - radius, points.max(axis=0) + radius
-    return Region.of(shapely.clip_by_rect(half.shape, x0, y0, x1, y1))
+    return half.within(x0, y0, x1, y1)
 
 
 def _taken(plunge: tuple[Points, Points], half: Region, radius: float) -> float:

@@ -96,7 +96,7 @@ def outer_vertices(region: Region) -> Points:
 
 def _judged(piece: Region, reached: Region, radius: float, tolerance: Tolerance) -> Residue:
     x0, y0, x1, y1 = piece.bounds
-    near = shapely.clip_by_rect(reached.shape, x0 - radius, y0 - radius, x1 + radius, y1 + radius)
+    near = reached.within(x0 - radius, y0 - radius, x1 + radius, y1 + radius).shape
     place = _inner_point(piece.polygons[0])
     if near.is_empty or shapely.distance(piece.shape, near) > tolerance.settle_mm:
         return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0)

@@ -292,7 +292,8 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
 def _cut_of(half: Half, kind: Relief, sweep: Sweep, bite: Region) -> ReliefCut:
     """The report of one sweep; its bite is how far the removed area reaches beyond the corner."""
     corner = shapely.Point(sweep.corner)
-    depth = 0.0 if bite.is_empty else float(shapely.hausdorff_distance(bite.shape, corner))
+    points = shapely.points(shapely.get_coordinates(bite.shape))
+    depth = float(shapely.distance(points, corner).max(initial=0.0))
     return ReliefCut(half, kind, sweep.corner, bite.area, depth, straight=sweep.straight)
 
 

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 import shapely
 from hypothesis import given
+from hypothesis import strategies as st
 
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
@@ -87,5 +88,20 @@ def test_a_ring_with_a_hole() -> None:
     region = Region.of_ring([(0, 0), (0, 9), (9, 9), (9, 0)], [[(2, 2), (4, 2), (4, 4), (2, 4)]])
     assert region.area == 81 - 4
     assert region.bounds == (0, 0, 9, 9)
+
+
+def test_a_ring_cannot_be_written_to() -> None:
+    ring = Region.of(shapely.box(0, 0, 9, 9)).rings()[0]
     with pytest.raises(ValueError, match="read-only"):
-        region.rings()[0][0, 0] = 1.0
+        ring[0, 0] = 1.0
+
+
+@examples(30, 300)
+@given(region=regions(), corner=st.tuples(st.floats(-20, 20), st.floats(-20, 20)), size=st.floats(0.01, 30))
+def test_what_lies_in_a_box(region: Region, corner: tuple[float, float], size: float) -> None:
+    x, y = corner
+    part = region.within(x, y, x + size, y + size)
+    assert shapely.is_valid(part.shape)
+    assert part.area == pytest.approx(
+        shapely.intersection(region.shape, shapely.box(x, y, x + size, y + size)).area
+    )
