@@ -103,7 +103,7 @@ class Region:
         return Region.of(self.shape.intersection(other.shape))
 
     def within(self, x0: float, y0: float, x1: float, y1: float) -> Region:
-        """What lies in a box. GEOS's quick clip fails on some shapes and spoils others; they go the long way."""
+        """What lies in a box. Where GEOS's quick clip fails or spoils the shape, it goes the long way."""
         try:
             part = shapely.clip_by_rect(self.shape, x0, y0, x1, y1)
         except shapely.errors.GEOSException:
