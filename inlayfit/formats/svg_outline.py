@@ -71,7 +71,9 @@ class Outline:
         half_sweep = math.asin(min(1.0, math.hypot(u, v) / 2))  # half chord = sin(sweep / 2)
         half_sweep = math.pi - half_sweep if large else half_sweep
         half_sweep = half_sweep if left else -half_sweep
-        if rx == ry:
+        if half_sweep == 0:  # radii beyond all measure: no bend is left
+            self.line_to(end)
+        elif rx == ry:
             self._circle_arc(start, end, math.tan(half_sweep / 2))
         else:
             from_circle = Transform(cos * rx, sin * rx, -sin * ry, cos * ry, start[0], start[1])

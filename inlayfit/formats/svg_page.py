@@ -9,6 +9,7 @@ The lower left corner of the page comes to (0, 0). Without a height, the page en
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -62,11 +63,15 @@ def read_page(attributes: Mapping[str, str], unit: Unit | None, notes: Notes) ->
     else:
         to_page, px_mm = _by_size(view_box, width, height, aspect), float(MM_PER_PX)
     width_mm, height_mm = (None if side is None else side * px_mm for side in (width, height))
+    if not 0 < abs(to_page.determinant) < math.inf:
+        notes.add("page-size-broken", "The viewBox does not fit the size of the drawing and was left out.")
+        to_page = Transform()
     flip = Transform(a=px_mm, d=-px_mm, f=height_mm or 0.0)
     own = parse_transform(attributes.get("transform", ""))  # of the page as a whole (SVG 2, section 8.5)
-    if own is None:
+    if own is None or not 0 < abs(own.determinant) < math.inf:
         notes.add("transform-broken", "The transform of the whole drawing is broken.")
-    transform = flip.after(own or Transform()).after(to_page)
+        own = Transform()
+    transform = flip.after(own).after(to_page)
     inner = view_box[2:] if view_box else (width or _UNKNOWN_SIDE, height or _UNKNOWN_SIDE)
     return Page(
         transform,

@@ -90,7 +90,7 @@ class Viewport:
     @property
     def diagonal(self) -> float:
         """What percentages of neither width nor height refer to."""
-        return math.sqrt((self.width**2 + self.height**2) / 2)
+        return math.hypot(self.width, self.height) / math.sqrt(2)
 
     def across(self, size: Size | None, default: float = 0.0) -> float:
         """A length along x."""

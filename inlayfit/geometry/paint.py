@@ -119,7 +119,10 @@ def _faces_inside(rings: _Shapes, *, evenodd: bool) -> Any:
         return shapely.MultiPolygon()
     points = shapely.get_coordinates(shapely.point_on_surface(faces))
     inside = faces[_is_inside(winding_numbers(points, rings), evenodd=evenodd)]
-    joined = shapely.coverage_union_all(inside)
+    try:
+        joined = shapely.coverage_union_all(inside)  # quick, but takes neighbours that match exactly only
+    except shapely.errors.GEOSException:
+        return shapely.union_all(inside)
     return joined if shapely.is_valid(joined) else shapely.union_all(inside)
 
 
@@ -299,8 +302,11 @@ def dashed(points: Points, lengths: Sequence[float], offset: float, *, closed: b
     steps = np.hypot(*np.diff(line, axis=0).T)
     reached = np.concatenate([[0.0], np.cumsum(steps)])
     total, period = float(reached[-1]), float(sum(lengths))
-    if not (period > 0 and total > 0) or total / period * len(lengths) > _MOST_DASHES:
+    if not (period > 0 and total > 0 and math.isfinite(total + period + offset)):
         return [line]
+    if total / period * len(lengths) > _MOST_DASHES:
+        return [line]
+    offset = math.fmod(offset, period)
     edges = np.concatenate([[0.0], np.cumsum(lengths)])
     first_period = math.floor(offset / period)
     periods = first_period + np.arange(math.ceil(total / period) + 2)

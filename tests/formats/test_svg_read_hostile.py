@@ -27,6 +27,14 @@ def one_sentence(error: ReadError) -> bool:
     return text.endswith(".") and "\n" not in text and len(text) < 400
 
 
+def refusal(text: str) -> ReadError | None:
+    try:
+        read_svg_text(text)
+    except ReadError as error:
+        return error
+    return None
+
+
 TENFOLD = "".join(f'<g id="g{i + 1}">' + f'<use href="#g{i}"/>' * 10 + "</g>" for i in range(20))
 
 REFUSED = {
@@ -101,6 +109,26 @@ def test_odd_file_is_read_with_what_is_sound_in_it(name: str) -> None:
     assert len(result.drawing.figures) >= 1
     for figure in result.drawing:
         assert all(path.is_finite() for path in figure.contours)
+
+
+@pytest.mark.parametrize(
+    "page",
+    [
+        'viewBox="0 0 1e-320 1e-320"',
+        'viewBox="0 0 1e308 1e308"',
+        'width="1e308mm" height="1e-308mm" viewBox="0 0 1e-300 1e300"',
+        'width="1e308" height="1e308"',
+        'viewBox="1e308 -1e308 10 10"',
+        'viewBox="0 0 10 10" transform="scale(1e-200)"',
+        'viewBox="0 0 10 10" transform="matrix(0 0 0 0 0 0)"',
+        'width="0" height="-5"',
+        'width="99999999999%" height="9em"',
+    ],
+)
+def test_page_beyond_measure_is_a_finding_or_a_sentence(page: str) -> None:
+    shapes = f'{RECT}<circle r="3%" stroke="red" stroke-width="2%"/><path d="M0 0A1e300 2 9 0 1 5 5z"/>'
+    error = refusal(f'<svg xmlns="http://www.w3.org/2000/svg" {page}>{shapes}</svg>')
+    assert error is None or one_sentence(error)
 
 
 def test_million_vertices_are_read_soon() -> None:
@@ -225,14 +253,6 @@ _pieces = st.sampled_from(
         *('clipPathUnits="objectBoundingBox" ', 'fill="url(#b) none" ', 'mask="url(#a)" '),
     ]
 )
-
-
-def refusal(text: str) -> ReadError | None:
-    try:
-        read_svg_text(text)
-    except ReadError as error:
-        return error
-    return None
 
 
 @settings(max_examples=150, deadline=None)

@@ -128,6 +128,22 @@ def test_area_of_many_crossing_bars_is_exact() -> None:
     assert painted(bars, evenodd=False).area == pytest.approx(covered, rel=1e-9)
 
 
+def test_sliver_whose_pieces_overlap_by_rounding_is_still_painted() -> None:
+    # Found by changing files at random: cut at its crossing, two of its faces overlap by one rounding error.
+    sliver = np.array(
+        [
+            [-7.645468904157198, 29.463620808993408],
+            [-8.095651444159412, 29.452461346139714],
+            [-9.045928066642347, 29.42890517563768],
+            [-15.491367650239258, 29.269130779215008],
+        ]
+    )
+    for evenodd in (False, True):
+        found = painted([sliver, SQUARE], evenodd=evenodd)
+        assert shapely.is_valid(found.shape)
+        assert found.area == pytest.approx(100, abs=1e-9)
+
+
 # Lines as areas
 
 
@@ -202,6 +218,12 @@ def test_dashes_follow_the_pattern_along_the_line(lengths: list[float], offset: 
     edges = np.cumsum(lengths)
     on = np.searchsorted(edges, place, side="right") % 2 == 0
     assert drawn == pytest.approx(on.mean() * 40, abs=0.01)
+
+
+@pytest.mark.parametrize("offset", [1e300, -1e300, math.inf, math.nan])
+def test_pattern_offset_beyond_measure_does_no_harm(offset: float) -> None:
+    pieces = dashed(SQUARE, (3.0, 2.0), offset, closed=True)
+    assert sum(shapely.LineString(piece).length for piece in pieces) <= 40 + 1e-9
 
 
 def test_pattern_too_fine_to_draw_leaves_the_line_whole() -> None:
