@@ -71,7 +71,7 @@ def _read(data: bytes, source: Path, options: ReadOptions) -> ReadResult:
         message = f"{walker.hidden:,} elements are hidden or painted with nothing; they were left out."
         notes.add("hidden-skipped", message)
     if not figures:
-        raise NoOutlineError(_nothing_left(source, notes.findings()), path=source)
+        raise NoOutlineError(_nothing_left(source, root, notes.findings()), path=source)
     if page.height_mm is None:
         lowest = figure_bounds(figures)[1]
         figures = [figure.moved(Transform.shift(0.0, -lowest)) for figure in figures]
@@ -91,7 +91,9 @@ def _walk(root: Node, walker: Walker, options: ReadOptions) -> tuple[Page, list[
     return page, figures
 
 
-def _nothing_left(source: Path, findings: tuple[Finding, ...]) -> str:
+def _nothing_left(source: Path, root: Node, findings: tuple[Finding, ...]) -> str:
+    if not findings and any(node.tag == "symbol" for node in root.children):
+        return f"“{source.name}” only defines symbols and places none; open the drawing that uses them."
     if not findings:
         return f"“{source.name}” is empty: it draws nothing; save the drawing again with its shapes."
     worst = heaviest_first(findings)[0]

@@ -301,6 +301,8 @@ def test_clean_drawing_has_no_findings() -> None:
 def test_nothing_to_show_says_why() -> None:
     with pytest.raises(NoOutlineError, match=r"(?i)convert the text to paths"):
         read_svg_text(svg('<text x="1">A</text>'))
+    with pytest.raises(NoOutlineError, match="only defines symbols"):
+        read_svg_text(svg(f'<symbol id="a">{RECT}</symbol>'))
     with pytest.raises(NoOutlineError, match="draws nothing"):
         read_svg_text(svg(""))
 
