@@ -18,7 +18,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from inlayfit.fit.result import GapMap, Spot, WallGap
-from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.distance import BoundaryIndex, with_samples
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
@@ -68,23 +68,12 @@ def _overlap(pocket: Region, plug: Region, smallest_gap: float) -> float:
 
 def _walls(region: Region, other: BoundaryIndex, samples: int, *, inside: bool) -> tuple[WallGap, ...]:
     step = region.perimeter / samples
-    rings = [_with_samples(ring, step) for ring in region.rings()]
+    rings = [with_samples(ring, step) for ring in region.rings()]
     gaps, partners = other.signed(np.vstack(rings))
     gaps = gaps if inside else -gaps
     edges = np.cumsum([len(ring) for ring in rings])[:-1]
     split = zip(rings, np.split(gaps, edges), np.split(partners, edges), strict=True)
     return tuple(WallGap(ring, ring_gaps, ring_partners) for ring, ring_gaps, ring_partners in split)
-
-
-def _with_samples(ring: Points, step: float) -> Points:
-    """The ring's vertices, and points between them no farther apart than `step`."""
-    spans = np.roll(ring, -1, axis=0) - ring
-    pieces = np.maximum(1, np.ceil(np.hypot(spans[:, 0], spans[:, 1]) / step)).astype(np.intp)
-    owner = np.repeat(np.arange(len(ring)), pieces)
-    first = np.repeat(np.cumsum(pieces) - pieces, pieces)
-    fraction = (np.arange(len(owner)) - first) / pieces[owner]
-    points: Points = ring[owner] + spans[owner] * fraction[:, None]
-    return points
 
 
 def _mean_along(wall: WallGap) -> tuple[float, float]:

@@ -14,10 +14,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 import numpy as np
-import shapely
 from shapely import Polygon
-from shapely.geometry.base import BaseGeometry
 
+from inlayfit.geometry.departures import departing_difference
+from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -65,7 +65,14 @@ def residues(wanted: Region, reached: Region, radius: float, tolerance: Toleranc
     For a cutter that runs inside what is wanted (a pocket). `radius` is the cutter's; a piece much smaller
     than it can only be the corner of two chords.
     """
-    return _all_judged(wanted.minus(reached), reached, radius, tolerance)
+    if radius <= 0:
+        return ()
+    if reached.is_empty:
+        return tuple(_lost(piece) for piece in wanted.pieces)
+    edge = BoundaryIndex(reached)
+    away = tolerance.settle_mm / 2
+    left = departing_difference(wanted, reached, wall=wanted, other=edge, distance=away, reach=radius)
+    return _all_judged(left, edge, radius, tolerance)
 
 
 def residues_outside(
@@ -75,18 +82,12 @@ def residues_outside(
 
     What it reaches is all outside `left`; a hole of which it reaches nothing is a lost piece.
     """
-    extra = left.minus(wanted)
-    if extra.is_empty:
+    if radius <= 0 or left.is_empty:
         return ()
-    x0, y0, x1, y1 = left.bounds
-    frame = shapely.box(x0 - 2 * radius, y0 - 2 * radius, x1 + 2 * radius, y1 + 2 * radius)
-    return _all_judged(extra, Region.of(frame).minus(left), radius, tolerance)
-
-
-def _all_judged(left: Region, reached: Region, radius: float, tolerance: Tolerance) -> tuple[Residue, ...]:
-    thick = thick_parts(left, tolerance.settle_mm)
-    found = [_judged(piece, reached, radius, tolerance) for piece in thick.pieces]
-    return tuple(sorted(found, key=lambda residue: -residue.area))
+    edge = BoundaryIndex(left)
+    away = tolerance.settle_mm / 2
+    extra = departing_difference(left, wanted, wall=wanted, other=edge, distance=away, reach=radius)
+    return _all_judged(extra, edge, radius, tolerance)
 
 
 def outer_vertices(region: Region) -> Points:
@@ -94,19 +95,52 @@ def outer_vertices(region: Region) -> Points:
     return np.vstack(region.rings())
 
 
-def _judged(piece: Region, reached: Region, radius: float, tolerance: Tolerance) -> Residue:
-    x0, y0, x1, y1 = piece.bounds
-    near = reached.within(x0 - radius, y0 - radius, x1 + radius, y1 + radius).shape
+def _lost(piece: Region) -> Residue:
+    return Residue(piece, ResidueKind.LOST_PIECE, _inner_point(piece.polygons[0]), 0.0)
+
+
+def _all_judged(
+    left: Region, edge: BoundaryIndex, radius: float, tolerance: Tolerance
+) -> tuple[Residue, ...]:
+    """Judge all thick pieces; `edge` is the boundary of what the cutter reaches."""
+    pieces = thick_parts(left, tolerance.settle_mm).pieces
+    if not pieces:
+        return ()
+    rings = [ring for piece in pieces for ring in piece.rings()]
+    middles = [(ring + np.roll(ring, -1, axis=0)) / 2 for ring in rings]
+    distances, _ = edge.nearest(np.vstack([*rings, *middles]))
+    cuts = np.cumsum([len(ring) for ring in (*rings, *middles)])[:-1]
+    parts = iter(np.split(distances, cuts))
+    corners = [next(parts) for _ in rings]
+    walls = [_Wall(ring, corner, next(parts)) for ring, corner in zip(rings, corners, strict=True)]
+    found = []
+    for piece in pieces:
+        own, walls = walls[: piece.ring_count], walls[piece.ring_count :]
+        found.append(_judged(piece, own, radius, tolerance))
+    return tuple(sorted(found, key=lambda residue: -residue.area))
+
+
+@dataclass(frozen=True, slots=True)
+class _Wall:
+    """A ring of a piece, and how far its vertices and the middles of its edges are from what is reached."""
+
+    ring: Points
+    at_vertices: Points
+    at_middles: Points
+
+
+def _judged(piece: Region, walls: list[_Wall], radius: float, tolerance: Tolerance) -> Residue:
+    if min(float(wall.at_vertices.min()) for wall in walls) > tolerance.settle_mm:
+        return _lost(piece)
+    depth = max(float(wall.at_vertices.max()) for wall in walls)
     place = _inner_point(piece.polygons[0])
-    if near.is_empty or shapely.distance(piece.shape, near) > tolerance.settle_mm:
-        return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0)
-    depth = float(shapely.distance(near, shapely.points(outer_vertices(piece))).max())
+    x0, y0, x1, y1 = piece.bounds
     if max(x1 - x0, y1 - y0) < _SMALL_RADII * radius:
         return Residue(piece, ResidueKind.CORNER, place, depth)
-    mouths = _mouths(piece.polygons[0], near, tolerance)
+    mouths = [span for wall in walls for span in _mouths(wall, tolerance)]
     if len(mouths) > 1:
         return Residue(piece, ResidueKind.NECK, place, depth)
-    width = _span(mouths[0]) if mouths else 0.0
+    width = mouths[0] if mouths else 0.0
     narrows = not mouths or depth < width / 4 or piece.area <= _NARROWS_BELOW * width * depth
     return Residue(piece, ResidueKind.CORNER if narrows else ResidueKind.DEAD_END, place, depth)
 
@@ -116,23 +150,35 @@ def _inner_point(polygon: Polygon) -> tuple[float, float]:
     return float(point.x), float(point.y)
 
 
-def _mouths(polygon: Polygon, reached: BaseGeometry, tolerance: Tolerance) -> list[BaseGeometry]:
-    """Where the piece's boundary lies against the reached area: one strip per mouth.
+def _mouths(wall: _Wall, tolerance: Tolerance) -> list[float]:
+    """How wide each stretch of the ring is that lies against the reached area.
 
     The piece is a difference, so it shares its mouth with the reached area to the last digits; a wider
-    strip would also take in the wall next to a corner's tips, which meets the mouth at a tangent. Rounding
-    can leave films along those walls; they are left out.
+    tolerance would also take in the wall next to a corner's tips, which meets the mouth at a tangent. A
+    stretch of wall shorter than dust does not divide a mouth.
     """
-    near = shapely.buffer(polygon, tolerance.settle_mm, quad_segs=2)
-    edge = shapely.intersection(shapely.boundary(reached), near)
-    strip = shapely.buffer(edge, _SHARED_EDGE_MM, quad_segs=2)
-    thick = shapely.buffer(shapely.buffer(polygon, -tolerance.settle_mm / 2), 2 * tolerance.settle_mm)
-    shared = shapely.intersection(polygon.boundary, shapely.intersection(strip, thick))
-    lines = shapely.get_parts(shared)
-    strips = shapely.get_parts(shapely.union_all(shapely.buffer(lines, tolerance.settle_mm, quad_segs=2)))
-    return [mouth for mouth in strips if _span(mouth) > 10 * tolerance.settle_mm]
+    shared = wall.at_middles < _SHARED_EDGE_MM
+    if shared.all():
+        return [_span(wall.ring)]
+    first = int(np.flatnonzero(~shared)[0])
+    ring, shared = np.roll(wall.ring, -first, axis=0), np.roll(shared, -first)
+    ends = np.roll(ring, -1, axis=0)
+    lengths = np.hypot(*(ends - ring).T)
+    stretches: list[list[int]] = []
+    dividing = math.inf
+    for i, is_shared in enumerate(shared.tolist()):
+        if not is_shared:
+            dividing += float(lengths[i])
+        elif dividing > 2 * tolerance.settle_mm:
+            stretches.append([i])
+            dividing = 0.0
+        else:
+            stretches[-1].append(i)
+            dividing = 0.0
+    spans = [_span(np.vstack([ring[stretch], ends[stretch]])) for stretch in stretches]
+    return [span for span in spans if span > 10 * tolerance.settle_mm]
 
 
-def _span(mouth: BaseGeometry) -> float:
-    x0, y0, x1, y1 = mouth.bounds
-    return math.hypot(x1 - x0, y1 - y0)
+def _span(points: Points) -> float:
+    sizes = points.max(axis=0) - points.min(axis=0)
+    return math.hypot(float(sizes[0]), float(sizes[1]))

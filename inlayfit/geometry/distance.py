@@ -102,3 +102,14 @@ def _ring_ranges(rings: list[Points]) -> list[NDArray[np.intp]]:
         ranges.append(np.arange(first, first + len(ring)))
         first += len(ring)
     return ranges
+
+
+def with_samples(ring: Points, step: float) -> Points:
+    """The ring's vertices, and points between them no farther apart than `step`."""
+    spans = np.roll(ring, -1, axis=0) - ring
+    pieces = np.maximum(1, np.ceil(np.hypot(spans[:, 0], spans[:, 1]) / step)).astype(np.intp)
+    owner = np.repeat(np.arange(len(ring)), pieces)
+    first = np.repeat(np.cumsum(pieces) - pieces, pieces)
+    fraction = (np.arange(len(owner)) - first) / pieces[owner]
+    points: Points = ring[owner] + spans[owner] * fraction[:, None]
+    return points

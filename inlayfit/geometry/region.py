@@ -72,6 +72,11 @@ class Region:
         return sum(len(polygon.interiors) for polygon in self.shape.geoms)
 
     @property
+    def ring_count(self) -> int:
+        """Outer rings and holes."""
+        return len(self.shape.geoms) + self.hole_count
+
+    @property
     def bounds(self) -> tuple[float, float, float, float]:
         """x0, y0, x1, y1; nan if empty."""
         x0, y0, x1, y1 = self.shape.bounds

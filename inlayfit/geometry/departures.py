@@ -1,0 +1,76 @@
+"""Where one wall leaves another: the parts of a difference that matter, without computing all of it.
+
+Two regions whose walls coincide almost everywhere (a shape and what a cutter leaves of it) are the worst
+case for an overlay: every pair of nearly equal edges must be cut against each other. Distances are cheap.
+So the places where the one wall is farther than a given distance from the other are found first, boxes are
+put round them, and only there is the difference taken.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely import GeometryCollection
+
+from inlayfit.geometry.distance import BoundaryIndex, with_samples
+from inlayfit.geometry.path import Points
+from inlayfit.geometry.region import Region
+
+_MOST_BOXES = 48
+_LARGEST_SHARE = 0.5  # of the area that boxes may cover before the whole difference is cheaper
+_MERGE_ROUNDS = 8
+
+
+def departing_difference(
+    larger: Region, smaller: Region, *, wall: Region, other: BoundaryIndex, distance: float, reach: float
+) -> Region:
+    """`larger` minus `smaller`, complete wherever the wall departs by more than `distance`.
+
+    Args:
+        larger: what contains the other, but for rounding.
+        smaller: what is taken away.
+        wall: the one of the two whose wall is followed.
+        other: the boundary of the other one.
+        distance: walls nearer than this coincide; pieces thinner than this may be missing or cut short.
+        reach: no piece reaches farther than this from the followed wall.
+    """
+    if larger.is_empty or smaller.is_empty:
+        return larger.minus(smaller)
+    boxes = _departures(wall, other, distance, reach)
+    if len(boxes) == 0:
+        return Region.empty()
+    if len(boxes) > _MOST_BOXES or _share(boxes, larger) > _LARGEST_SHARE:
+        return larger.minus(smaller)
+    pieces = [larger.within(*box).minus(smaller.within(*box)).shape for box in boxes.tolist()]
+    return Region.of(GeometryCollection(pieces))
+
+
+def _share(boxes: Points, region: Region) -> float:
+    x0, y0, x1, y1 = region.bounds
+    covered = float(((boxes[:, 2] - boxes[:, 0]) * (boxes[:, 3] - boxes[:, 1])).sum())
+    return covered / max((x1 - x0) * (y1 - y0), 1e-300)
+
+
+def _departures(wall: Region, other: BoundaryIndex, distance: float, reach: float) -> Points:
+    """Boxes (n, 4) that do not overlap, round the stretches of wall that are too far from the other."""
+    boxes: list[Points] = []
+    for ring in wall.rings():
+        points = with_samples(ring, reach / 4)
+        away, _ = other.nearest(points)
+        far = np.flatnonzero(away > distance)
+        for run in np.split(far, np.flatnonzero(np.diff(far) > 1) + 1):
+            if len(run):
+                margin = reach + float(away[run].max())
+                low, high = points[run].min(axis=0) - margin, points[run].max(axis=0) + margin
+                boxes.append(np.concatenate([low, high]))
+    return _merged(np.array(boxes)) if boxes else np.empty((0, 4))
+
+
+def _merged(boxes: Points) -> Points:
+    """Overlapping boxes replaced by the box round them, until none overlap."""
+    for _ in range(_MERGE_ROUNDS):
+        parts = shapely.get_parts(shapely.union_all(shapely.box(*boxes.T)))
+        if len(parts) == len(boxes):
+            break
+        boxes = shapely.bounds(parts)
+    return boxes
