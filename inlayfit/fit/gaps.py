@@ -43,7 +43,7 @@ def gap_map(pocket: Region, plug: Region, *, samples: int = _SAMPLES) -> GapMap:
     pocket_index, plug_index = BoundaryIndex(pocket), BoundaryIndex(plug)
     plug_walls = _walls(plug, pocket_index, samples, inside=True)
     pocket_walls = _walls(pocket, plug_index, samples, inside=False)
-    spots = _tightest_spots(plug_walls, pocket_walls, pocket_index)
+    spots = _tightest_spots(plug_walls, pocket_walls, pocket_index, plug_index)
     means, weights = zip(*(_mean_along(wall) for wall in plug_walls), strict=True)
     loosest = max((_loosest_spot(wall) for wall in plug_walls), key=lambda spot: spot.gap_mm)
     smallest = min(float(wall.gaps.min()) for wall in (*plug_walls, *pocket_walls))
@@ -103,14 +103,12 @@ def _tightest_spots(
     plug_walls: Sequence[WallGap],
     pocket_walls: Sequence[WallGap],
     pocket_index: BoundaryIndex,
+    plug_index: BoundaryIndex,
 ) -> tuple[Spot, ...]:
     """Local minima of both walls, narrowed down where the plug bites, tightest first, told apart by place."""
-    found = [_spot_of(wall, i) for wall in plug_walls for i in _local_minima(wall.gaps)]
-    found += _narrowed(plug_walls, pocket_index)
-    for wall in pocket_walls:
-        for i in _local_minima(wall.gaps):
-            spot = _spot_of(wall, i)
-            found.append(Spot(spot.partner_mm, spot.place_mm, spot.gap_mm))
+    found = [*_minima(plug_walls), *_narrowed(plug_walls, pocket_index, inside=True)]
+    seen_from_pocket = [*_minima(pocket_walls), *_narrowed(pocket_walls, plug_index, inside=False)]
+    found += [Spot(spot.partner_mm, spot.place_mm, spot.gap_mm) for spot in seen_from_pocket]
     found.sort(key=lambda spot: spot.gap_mm)
     apart = sum(_length(wall) for wall in plug_walls) * _SPOTS_APART
     chosen: list[Spot] = []
@@ -120,6 +118,10 @@ def _tightest_spots(
         if len(chosen) == _MOST_SPOTS:
             break
     return tuple(chosen)
+
+
+def _minima(walls: Sequence[WallGap]) -> list[Spot]:
+    return [_spot_of(wall, i) for wall in walls for i in _local_minima(wall.gaps)]
 
 
 def _length(wall: WallGap) -> float:
@@ -135,8 +137,11 @@ def _local_minima(gaps: Points) -> list[int]:
     return [int(gaps.argmin()), *lowest.tolist()]
 
 
-def _narrowed(walls: Sequence[WallGap], index: BoundaryIndex) -> list[Spot]:
-    """The deepest bites, each searched between its lowest sample and that sample's neighbours."""
+def _narrowed(walls: Sequence[WallGap], index: BoundaryIndex, *, inside: bool) -> list[Spot]:
+    """The deepest bites, each searched between its lowest sample and that sample's neighbours.
+
+    `inside` as in `_walls`: whether the wall is free inside the other region, or outside it.
+    """
     bites = [(float(w.gaps[i]), w, i) for w in walls for i in _local_minima(w.gaps) if w.gaps[i] < 0]
     bites.sort(key=lambda bite: bite[0])
     if not bites:
@@ -144,19 +149,20 @@ def _narrowed(walls: Sequence[WallGap], index: BoundaryIndex) -> list[Spot]:
     deepest = bites[: 2 * _MOST_SPOTS]
     starts = np.array([wall.points[i] for _, wall, i in deepest for _ in range(2)])
     ends = np.array([wall.points[(i + s) % len(wall.points)] for _, wall, i in deepest for s in (-1, 1)])
-    places, gaps, partners = _golden_search(starts, ends - starts, index)
-    return [_spot(*spot) for spot in zip(places, partners, gaps.tolist(), strict=True)]
+    sign = 1.0 if inside else -1.0
+    places = _golden_search(starts, ends - starts, index, sign)
+    gaps, partners = index.signed(places)
+    return [_spot(*spot) for spot in zip(places, partners, (sign * gaps).tolist(), strict=True)]
 
 
-def _golden_search(starts: Points, spans: Points, index: BoundaryIndex) -> tuple[Points, Points, Points]:
-    """Lowest gap on each piece start + t·span, 0 ≤ t ≤ 1: places, gaps and nearest points."""
+def _golden_search(starts: Points, spans: Points, index: BoundaryIndex, sign: float) -> Points:
+    """The place of the lowest gap on each piece start + t·span, 0 ≤ t ≤ 1."""
     low, high = np.zeros(len(starts)), np.ones(len(starts))
     for _ in range(_NARROWING_STEPS):
         first, second = high - _GOLDEN * (high - low), low + _GOLDEN * (high - low)
         both = np.vstack([starts + first[:, None] * spans, starts + second[:, None] * spans])
-        gaps, _ = index.signed(both)
+        gaps = sign * index.signed(both)[0]
         falls_left = gaps[: len(starts)] < gaps[len(starts) :]
         low, high = np.where(falls_left, low, first), np.where(falls_left, second, high)
     places: Points = starts + ((low + high) / 2)[:, None] * spans
-    gaps, partners = index.signed(places)
-    return places, gaps, partners
+    return places
