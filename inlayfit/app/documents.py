@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtCore import QMimeData, QObject, Signal, Slot
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
@@ -119,7 +119,9 @@ class Documents(QObject):
 
     def paste(self) -> None:
         """Read the clipboard: files, or SVG or DXF text."""
-        data = QGuiApplication.clipboard().mimeData()
+        data: QMimeData | None = QGuiApplication.clipboard().mimeData()
+        if data is None:  # while the owner of the clipboard is gone
+            data = QMimeData()
         files = [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
         if files:
             self.open_files(files, adds=True)
