@@ -40,6 +40,7 @@ ORDER = (
     "trials",
     "document",
     "app",
+    "commands",
     "test_cli.py",
     "test_samples.py",
     "test_readme.py",

@@ -17,18 +17,23 @@ round cutter is offset for by the machine's own program.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from pathlib import Path
 from typing import Any
 
+import shapely
+
+from inlayfit.bench.cutting import Milling
+from inlayfit.document.directions import ContourNote, directed
 from inlayfit.document.pictures import gap_picture
 from inlayfit.document.report import fit_json, json_text
 from inlayfit.document.staging import Staging
 from inlayfit.drawing import Drawing, Figure, Role
 from inlayfit.errors import WriteError
 from inlayfit.finding import Finding, Severity
+from inlayfit.fit.hand_work import hand_work
 from inlayfit.fit.result import FitResult, Half, HalfResult
 from inlayfit.fit.spec import HalfSpec
 from inlayfit.formats.dxf_read import read_dxf
@@ -95,6 +100,8 @@ class ExportOptions:
         split: all fittings in one file, or a file for each.
         dxf_version: R2000, or R12, which cannot state a unit.
         tolerance_mm: how far a recovered arc may be from the chords it stands for.
+        milling: climb or conventional: the way each contour of a half that is cut with a cutter runs in the
+            file; None leaves outer contours counter-clockwise.
     """
 
     halves: tuple[Half, ...] = (Half.POCKET, Half.PLUG)
@@ -105,6 +112,7 @@ class ExportOptions:
     split: Split = Split.ONE_FILE
     dxf_version: DxfVersion = DxfVersion.R2000
     tolerance_mm: float = RECOVERY_TOLERANCE
+    milling: Milling | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,7 +188,9 @@ def write_fit(
     options: ExportOptions | None = None,
     *,
     source: Path | None = None,
+    other_sources: Sequence[Path] = (),
     drawing_findings: Sequence[Finding] = (),
+    details: Mapping[str, Mapping[str, Any]] | None = None,
     progress: Progress | None = None,
 ) -> ExportReport:
     """Write everything about solved fittings into a folder, which is made if it is missing.
@@ -190,7 +200,9 @@ def write_fit(
         out_dir: the folder.
         options: what to write; None for both halves as drawn.
         source: the drawing that was opened; it is never overwritten.
+        other_sources: further drawings that were opened, safe in the same way.
         drawing_findings: those of the drawing, kept in `fit.json` before those of the export.
+        details: more keys for a fitting in `fit.json`, by its outline id.
         progress: asked between files whether to stop.
 
     Raises:
@@ -202,7 +214,7 @@ def write_fit(
         raise WriteError("There is no fitting to write; choose at least one outline.", path=out_dir)
     wanted = options or ExportOptions()
     watched = progress or unwatched()
-    with Staging(out_dir, protected=source) as staging:
+    with Staging(out_dir, protected=source, also_protected=other_sources) as staging:
         files: list[WrittenFile] = []
         findings = [*drawing_findings, *_general_findings(results, wanted)]
         sheets = _sheets(results, wanted)
@@ -213,20 +225,35 @@ def write_fit(
         watched.report(0.9, "gap.svg")
         staging.path("gap.svg").write_text(gap_picture(results), encoding="utf-8", newline="\n")
         files.append(WrittenFile(staging.target("gap.svg")))
-        answer = _write_answer(results, files, findings, staging)
+        told = _told(results, sheets, details or {})
+        answer = _write_answer(results, files, findings, told, staging)
         files.append(WrittenFile(staging.target("fit.json")))
         watched.report(1.0, "done")
         staging.commit()
     return ExportReport(tuple(files), tuple(findings), answer)
 
 
+def _told(
+    results: Results, sheets: Sequence[_Sheet], details: Mapping[str, Mapping[str, Any]]
+) -> dict[str, dict[str, Any]]:
+    """The details of each fitting, with the direction of each of its contours."""
+    told: dict[str, dict[str, Any]] = {name: dict(details.get(name, {})) for name, _ in results}
+    for note in (note for sheet in sheets for note in sheet.contours):
+        told[note.fitting].setdefault("contours", []).append(note.to_json())
+    return told
+
+
 def _write_answer(
-    results: Results, files: Sequence[WrittenFile], findings: Sequence[Finding], staging: Staging
+    results: Results,
+    files: Sequence[WrittenFile],
+    findings: Sequence[Finding],
+    details: Mapping[str, Mapping[str, Any]],
+    staging: Staging,
 ) -> dict[str, Any]:
     path = staging.path("fit.json")
     names = [*(file.path.name for file in files), path.name]
     written = [file.to_json() for file in files if file.tally is not None]
-    answer = fit_json(results, files=names, written=written, findings=findings)
+    answer = fit_json(results, files=names, written=written, findings=findings, details=details)
     path.write_text(json_text(answer), encoding="utf-8", newline="\n")
     return {**answer, "files": [str(staging.target(name)) for name in names]}
 
@@ -240,6 +267,7 @@ class _Sheet:
     page: Page
     tally: Tally
     findings: tuple[Finding, ...] = ()
+    contours: tuple[ContourNote, ...] = ()
 
 
 def _write_sheet(sheet: _Sheet, options: ExportOptions, staging: Staging) -> list[WrittenFile]:
@@ -272,7 +300,7 @@ def _sheets(results: Results, options: ExportOptions) -> list[_Sheet]:
         as_drawn = options.origin is Origin.AS_DRAWN
         for sheet in made:
             page = shared if as_drawn else page_of(sheet.drawing)
-            sheets.append(_Sheet(sheet.name, sheet.drawing, page, sheet.tally, sheet.findings))
+            sheets.append(replace(sheet, page=page))
     return sheets
 
 
@@ -291,14 +319,20 @@ def _half_sheet(half: Half, suffix: str, results: Results, options: ExportOption
             tally += recovery.tally
             figures.append(Figure(recovery.paths, layer=layer, name=name, role=role))
     drawing = _placed(Drawing(tuple(figures)), mirrored=half in options.mirrored, origin=options.origin)
-    return _Sheet(half.value + suffix, drawing, page_of(drawing), tally, tuple(findings))
+    cut = [name for name, result in results if _is_milled(_spec_of(half, result))]
+    drawing, contours = directed(drawing, half, options.milling, cut=cut)
+    return _Sheet(half.value + suffix, drawing, page_of(drawing), tally, tuple(findings), contours)
+
+
+def _is_milled(spec: HalfSpec) -> bool:
+    return spec.may_move and spec.cutter_mm > 0
 
 
 def _outlines(half: Half, result: FitResult, options: ExportOptions) -> list[tuple[str, Role, Region]]:
     """Layer, role and region of each line that is wanted of a half.
 
     Beside the finished wall stand, where there are such passes, what a smaller cutter still has to clear
-    (`…_REST`) and the far edge of a chamfer (`…_EDGE_BREAK`).
+    (`…_REST`) and the far edge of a chamfer (`…_EDGE_BREAK`); what is left to the hand is marked (`MARKS`).
     """
     answer: HalfResult = result.pocket if half is Half.POCKET else result.plug
     layer = half.value.upper()
@@ -309,6 +343,9 @@ def _outlines(half: Half, result: FitResult, options: ExportOptions) -> list[tup
             wanted.append((f"{layer}_REST", Role.ROUGH, answer.rest))
         if answer.edge_break is not None:
             wanted.append((f"{layer}_EDGE_BREAK", Role.MARK, answer.edge_break))
+        by_hand = hand_work(answer, _spec_of(half, result))
+        if by_hand:
+            wanted.append(("MARKS", Role.MARK, Region.of(shapely.union_all([r.shape for r in by_hand]))))
     if options.passes is not Passes.FINISH and answer.rough is not None:
         wanted.append((f"{layer}_ROUGH", Role.ROUGH, answer.rough))
     return wanted

@@ -5,9 +5,11 @@
                            "loosest_mm", "tight_spots": [{"place_mm", "gap_mm"}]},
                    "overlap_mm2",
                    "pocket": {"area_mm2", "perimeter_mm", "holes", "pieces", "bounds_mm", "state",
-                              "cutter_mm", "kerf_mm", "finishing_allowance_mm", "changed", "left_over_mm2"},
+                              "cutter_mm", "kerf_mm", "finishing_allowance_mm", "changed", "left_over_mm2",
+                              "relief", "t_bone_wall", "corner_cutter_mm", "kerf_taper_mm", "edge_break_mm"},
                    "plug": the same,
-                   "reliefs": [{"half", "kind", "place_mm", "area_mm2", "bite_mm"}],
+                   "reliefs": [{"half", "kind", "place_mm", "area_mm2", "bite_mm", "straight"}],
+                   "hand_work": [{"half", "place_mm", "area_mm2"}],
                    "findings": […]}],
      "files": [names], "written": [{"name", "points_in", "segments_out", "arcs_out", "deviation_mm"}],
      "findings": those of the export}
@@ -20,11 +22,14 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
+import shapely
+
 from inlayfit.finding import Finding
-from inlayfit.fit.result import FitResult, GapMap, HalfResult, ReliefCut, Spot
+from inlayfit.fit.hand_work import hand_work
+from inlayfit.fit.result import FitResult, GapMap, Half, HalfResult, ReliefCut, Spot
 from inlayfit.fit.spec import HalfSpec
 
 _DIGITS = 6  # a thousandth of a micrometre: below all that is promised, and short to read
@@ -37,6 +42,7 @@ def fit_json(
     files: Iterable[str] = (),
     written: Iterable[dict[str, Any]] = (),
     findings: Iterable[Finding] = (),
+    details: Mapping[str, Mapping[str, Any]] | None = None,
 ) -> dict[str, Any]:
     """The promised form; see the module docstring.
 
@@ -45,9 +51,10 @@ def fit_json(
         files: names of the files written.
         written: what is known about each of them.
         findings: those of the export; each fitting carries its own.
+        details: more keys for a fitting, by its id; see `document.details`.
     """
     return {
-        "fittings": [_fitting(name, result) for name, result in results],
+        "fittings": [{**_fitting(name, result), **(details or {}).get(name, {})} for name, result in results],
         "files": list(files),
         "written": list(written),
         "findings": [finding.to_json() for finding in findings],
@@ -68,6 +75,7 @@ def _fitting(name: str, result: FitResult) -> dict[str, Any]:
         "pocket": _half(result.spec.pocket, result.pocket),
         "plug": _half(result.spec.plug, result.plug),
         "reliefs": [_relief(cut) for cut in result.reliefs],
+        "hand_work": _hand_work(result),
         "findings": [finding.to_json() for finding in result.findings],
     }
 
@@ -101,6 +109,11 @@ def _half(spec: HalfSpec, half: HalfResult) -> dict[str, Any]:
         "finishing_allowance_mm": _number(spec.finishing_allowance_mm),
         "changed": half.changed,
         "left_over_mm2": _number(half.left_over.area),
+        "relief": spec.relief.value,
+        "t_bone_wall": spec.t_bone_wall.value,
+        "corner_cutter_mm": _number(spec.corner_cutter_mm),
+        "kerf_taper_mm": _number(spec.kerf_taper_mm),
+        "edge_break_mm": _number(spec.edge_break_mm),
     }
 
 
@@ -111,7 +124,22 @@ def _relief(cut: ReliefCut) -> dict[str, Any]:
         "place_mm": _place(cut.place_mm),
         "area_mm2": _number(cut.area_mm2),
         "bite_mm": _number(cut.bite_mm),
+        "straight": cut.straight,
     }
+
+
+def _hand_work(result: FitResult) -> list[dict[str, Any]]:
+    halves = [
+        (Half.POCKET, result.pocket, result.spec.pocket),
+        (Half.PLUG, result.plug, result.spec.plug),
+    ]
+    listed = []
+    for half, answer, spec in halves:
+        for piece in hand_work(answer, spec):
+            point = shapely.point_on_surface(piece.shape)
+            place = _place((point.x, point.y))
+            listed.append({"half": half.value, "place_mm": place, "area_mm2": _number(piece.area)})
+    return listed
 
 
 def _place(place: tuple[float, float]) -> list[float]:

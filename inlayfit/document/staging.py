@@ -14,7 +14,7 @@ import os
 import shutil
 import tempfile
 import time
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from types import TracebackType
 from typing import Self
@@ -28,15 +28,18 @@ _STALE_AFTER_S = 3600.0
 class Staging:
     """A hidden folder for files in the making; use it in a `with` block and `commit` at its end."""
 
-    def __init__(self, folder: Path, *, protected: Path | None = None) -> None:
+    def __init__(
+        self, folder: Path, *, protected: Path | None = None, also_protected: Sequence[Path] = ()
+    ) -> None:
         """Prepare to write into `folder`, which is made if it is missing.
 
         Args:
             folder: where the files are meant to be.
             protected: a file that must never be overwritten: the drawing that was read.
+            also_protected: more such files.
         """
         self._folder = folder
-        self._protected = protected
+        self._protected = [*([] if protected is None else [protected]), *also_protected]
         self._names: list[str] = []
         self._outdated: list[str] = []
         self._made: list[Path] = []
@@ -60,7 +63,7 @@ class Staging:
             WriteError: a file of that name is the drawing itself, or a folder.
         """
         target = self._folder / name
-        if self._protected is not None and is_same_file(target, self._protected):
+        if any(is_same_file(target, source) for source in self._protected):
             raise WriteError(
                 f"{target} is the drawing that was opened and will not be overwritten; "
                 "choose another folder to write to.",

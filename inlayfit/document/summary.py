@@ -60,8 +60,8 @@ def inspect_text(imported: Imported) -> str:
     return "\n".join([head, *_table(rows), *finding_lines(imported.findings)])
 
 
-def fit_text(name: str, result: FitResult) -> str:
-    """What `fit` prints about one fitting."""
+def fit_text(name: str, result: FitResult, *, more: Sequence[str] = ()) -> str:
+    """What `fit` prints about one fitting; `more` are lines between the numbers and the findings."""
     spec = result.spec
     return "\n".join(
         [
@@ -69,6 +69,7 @@ def fit_text(name: str, result: FitResult) -> str:
             f"  gap     {_gap(result.gap)}",
             f"  pocket  {_half(spec.pocket, result.pocket)}",
             f"  plug    {_half(spec.plug, result.plug)}",
+            *more,
             *finding_lines(result.findings),
         ]
     )

@@ -52,9 +52,15 @@ def test_the_numbers_are_those_of_the_fit() -> None:
     assert fitting["plug"]["area_mm2"] == pytest.approx(19.9**2)
     assert fitting["plug"]["bounds_mm"] == [0.05, 0.05, 19.95, 19.95]
     assert fitting["plug"]["cutter_mm"] == 2
-    assert fitting["reliefs"] == [
-        {"half": "plug", "kind": "dog-bone", "place_mm": [0.123457, 3], "area_mm2": 1.5, "bite_mm": 0.4}
-    ]
+    (relief,) = fitting["reliefs"]
+    assert relief == {
+        "half": "plug",
+        "kind": "dog-bone",
+        "place_mm": [0.123457, 3],
+        "area_mm2": 1.5,
+        "bite_mm": 0.4,
+        "straight": True,
+    }
     assert fitting["findings"] == [FINDING.to_json()]
 
 

@@ -1,0 +1,195 @@
+"""Two halves that are both made: will they go together, where do they bind, and what can the bench do.
+
+Nothing moves here any more, so the answer is a list of places. At each the gap is measured and compared with
+the clearance that was wanted; the difference is what has to come off one of the two walls there, *per side*.
+A half that is *already cut* may still be filed, scraped or pared; a *finished* one may not. Where neither
+may be worked, or where the gap is too wide, other ways are left: a shim, another partner, or a new half.
+
+The places come from the gap map, whose minima are exact; the length of wall to work on is counted along its
+samples.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from inlayfit.finding import Finding, Severity, heaviest_first
+from inlayfit.fit.result import FitResult, Half, Spot, WallGap
+from inlayfit.fit.spec import FitSpec, HalfState
+from inlayfit.geometry.path import Points
+from inlayfit.units import Unit, format_length, format_per_side
+
+_MEANT_MM = 0.001  # a gap this much off what is wanted is the arithmetic's
+_LOOSE_MM = 0.005  # looser by less cannot be felt; common practice, no source
+_MOST_NAMED = 5
+
+
+@dataclass(frozen=True, slots=True)
+class BenchWork:
+    """One place where two made halves are too tight.
+
+    Attributes:
+        place_mm: on the plug's wall, where it is tightest.
+        gap_mm: the gap there; negative where the plug bites.
+        take_off_mm: what has to come off, per side, for the clearance wanted.
+        length_mm: along how much wall; 0 at a single point.
+        halves: which of the two may still be worked.
+    """
+
+    place_mm: tuple[float, float]
+    gap_mm: float
+    take_off_mm: float
+    length_mm: float
+    halves: tuple[Half, ...]
+
+
+def bench_work(result: FitResult) -> tuple[BenchWork, ...]:
+    """Every place tighter than wanted, tightest first; none unless both halves are made."""
+    spec = result.spec
+    if spec.pocket.may_move or spec.plug.may_move or result.gap.is_empty:
+        return ()
+    limit = spec.clearance_mm - _MEANT_MM
+    stretches = [stretch for wall in result.gap.plug_walls for stretch in _stretches(wall, limit)]
+    works: list[BenchWork] = []
+    taken: set[int] = set()
+    for spot in result.gap.tightest:
+        number = _stretch_of(spot, stretches)
+        if spot.gap_mm >= limit or number in taken:
+            continue
+        length = 0.0
+        if number is not None:
+            taken.add(number)
+            length = stretches[number].length_mm
+        take_off = spec.clearance_mm - spot.gap_mm
+        works.append(BenchWork(spot.place_mm, spot.gap_mm, take_off, length, _workable(spec)))
+    return tuple(works)
+
+
+def advised(result: FitResult, works: Sequence[BenchWork]) -> FitResult:
+    """The answer with bench advice in its findings, if both halves are made; else as it is."""
+    spec = result.spec
+    if spec.pocket.may_move or spec.plug.may_move or result.gap.is_empty:
+        return result
+    findings = [_with_bench_remedy(finding, spec) for finding in result.findings]
+    findings += [_ease(work) for work in works[:_MOST_NAMED]]
+    if len(works) > _MOST_NAMED:
+        findings.append(_more(works))
+    if result.gap.min_mm > spec.clearance_mm + _LOOSE_MM:
+        findings.append(_loose(result))
+    return replace(result, findings=heaviest_first(findings))
+
+
+def goes_in(result: FitResult) -> bool:
+    """Whether the plug bites nowhere more than was asked for."""
+    return bool(result.gap.min_mm >= min(0.0, result.spec.clearance_mm) - _MEANT_MM)
+
+
+def verdict_sentence(result: FitResult) -> str:
+    """Whether two made halves go together, in one sentence."""
+    gap, wanted = result.gap, result.spec.clearance_mm
+    tightest = format_per_side(gap.min_mm, Unit.MM, with_unit=True)
+    if not goes_in(result):
+        return (
+            f"Will not go in as it is: it binds by {format_per_side(-gap.min_mm, Unit.MM, with_unit=True)}."
+        )
+    if gap.min_mm < wanted - _MEANT_MM:
+        return f"Goes in, but tighter than wanted: {tightest} at the tightest spot."
+    if gap.min_mm > wanted + _LOOSE_MM:
+        return f"Goes in, but looser than wanted: {tightest} at the tightest spot."
+    return f"Goes in as wanted: {tightest} at the tightest spot."
+
+
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    points: Points
+    length_mm: float
+
+
+def _stretches(wall: WallGap, limit: float) -> list[_Stretch]:
+    """The unbroken stretches of one ring that are too tight."""
+    tight = wall.gaps < limit
+    lengths = np.hypot(*(np.roll(wall.points, -1, axis=0) - wall.points).T)
+    if tight.all():
+        return [_Stretch(wall.points, float(lengths.sum()))]
+    if not tight.any():
+        return []
+    start = int(np.flatnonzero(~tight)[0])  # begin where it is clear, so that no stretch runs over the seam
+    order = np.roll(np.arange(len(tight)), -start)
+    edges = np.flatnonzero(np.diff(tight[order].astype(np.int8))) + 1
+    pieces = [piece for piece in np.split(order, edges) if tight[piece[0]]]
+    return [_Stretch(wall.points[piece], float(lengths[piece[:-1]].sum())) for piece in pieces]
+
+
+def _stretch_of(spot: Spot, stretches: Sequence[_Stretch]) -> int | None:
+    """The stretch a spot lies on; None if it lies between samples of its own."""
+    best, number = np.inf, None
+    for i, stretch in enumerate(stretches):
+        away = float(np.hypot(*(stretch.points - np.array(spot.place_mm)).T).min())
+        if away < best:
+            best, number = away, i
+    if number is None:
+        return None
+    reach = max(2 * stretches[number].length_mm / max(len(stretches[number].points) - 1, 1), 0.05)
+    return number if best <= reach else None
+
+
+def _workable(spec: FitSpec) -> tuple[Half, ...]:
+    states = ((Half.PLUG, spec.plug.state), (Half.POCKET, spec.pocket.state))
+    return tuple(half for half, state in states if state is HalfState.ALREADY_CUT)
+
+
+def _with_bench_remedy(finding: Finding, spec: FitSpec) -> Finding:
+    if finding.code != "bites":
+        return finding
+    if _workable(spec):
+        return replace(finding, remedy="Work the spots listed, try it, and measure again; do not force it.")
+    return replace(finding, remedy="Both are finished: remake one, or choose another partner.")
+
+
+def _ease(work: BenchWork) -> Finding:
+    x, y = work.place_mm
+    along = f" along {work.length_mm:.1f} mm of wall" if work.length_mm >= 0.05 else ""
+    gap = format_per_side(work.gap_mm, Unit.MM, with_unit=True)
+    off = format_length(work.take_off_mm, Unit.MM)
+    return Finding(
+        "ease-here",
+        Severity.WARN,
+        f"At x {x:.2f}, y {y:.2f} the gap is {gap}, {off} per side less than wanted{along}.".replace(
+            " -", " \u2212"
+        ),
+        _remedy(work, off),
+        work.place_mm,
+    )
+
+
+def _remedy(work: BenchWork, off: str) -> str:
+    if not work.halves:
+        return "Neither half may be worked there: remake one, or choose another partner."
+    first = f"File, scrape or pare {off} per side off the {work.halves[0].value} there"
+    return f"{first}, or off the pocket." if len(work.halves) == 2 else f"{first}."
+
+
+def _more(works: Sequence[BenchWork]) -> Finding:
+    rest = len(works) - _MOST_NAMED
+    return Finding(
+        "ease-more",
+        Severity.NOTE,
+        f"{rest} more {'spot is' if rest == 1 else 'spots are'} tighter than wanted, none as tight as these.",
+        "Work the named spots first, then measure again; fit.json lists all.",
+        works[_MOST_NAMED].place_mm,
+    )
+
+
+def _loose(result: FitResult) -> Finding:
+    spare = result.gap.min_mm - result.spec.clearance_mm
+    amount = format_per_side(spare, Unit.MM, with_unit=True)
+    return Finding(
+        "looser-than-wanted",
+        Severity.WARN,
+        f"Even at its tightest spot the fit is {amount} looser than wanted.",
+        f"Shim each wall by {format_length(spare, Unit.MM)}, remake the plug, or choose another partner.",
+        result.gap.tightest[0].place_mm if result.gap.tightest else None,
+    )

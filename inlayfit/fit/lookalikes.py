@@ -1,0 +1,60 @@
+"""What to say about a plug that looks the same turned or flipped: a mark where it matters, else nothing."""
+
+from __future__ import annotations
+
+import math
+
+from inlayfit.finding import Finding, Severity
+from inlayfit.fit.orientation import Motion, Need, Orientation, Orientations, orientations
+from inlayfit.fit.result import FitResult
+from inlayfit.units import Unit, format_length
+
+
+def orientations_of(result: FitResult) -> Orientations:
+    """The lookalikes of a solved plug, judged by its smallest gap."""
+    gap_mm = 0.0 if result.gap.is_empty else max(0.0, result.gap.min_mm)
+    return orientations(result.plug.outline, clearance_mm=gap_mm)
+
+
+def mark_finding(ways: Orientations) -> Finding | None:
+    """A note if the piece can be tried wrongly and then does not go in; None if every lookalike goes in."""
+    wrong = [way for way in ways.lookalikes if way.need is Need.MARK]
+    if not wrong:
+        return None
+    least = min(wrong, key=lambda way: way.misfit_mm)
+    others = f", and {len(wrong) - 1} other ways" if len(wrong) > 2 else ", and one other way"
+    return Finding(
+        "mark-it",
+        Severity.NOTE,
+        f"The plug looks the same {motion_words(least)}{others if len(wrong) > 1 else ''} but does not go in "
+        f"like that: its wall is off by {format_length(least.misfit_mm, Unit.MM)}.",
+        "Mark plug and pocket on the same side before taking the plug off the sheet; never force it.",
+    )
+
+
+def motion_words(way: Orientation) -> str:
+    """In words: turned by 180°, flipped, flipped and turned by 90°."""
+    degrees = round(math.degrees(way.angle_rad)) % 360
+    if way.motion is Motion.TURNED:
+        return f"turned by {degrees}°"
+    return f"flipped and turned by {degrees}°" if degrees else "flipped"
+
+
+def orientation_sentence(ways: Orientations) -> str:
+    """One line for the summary."""
+    if ways.is_round:
+        return "round: any turn looks the same" + ("" if _needs_mark(ways) else " and goes in")
+    if not ways.lookalikes:
+        return "goes in one way only, and looks it"
+    words = [motion_words(way) for way in sorted(ways.lookalikes, key=lambda way: way.angle_rad)][:4]
+    more = f" and {len(ways.lookalikes) - 4} more" if len(ways.lookalikes) > 4 else ""
+    end = "some do not go in: mark it" if _needs_mark(ways) else "and goes in"
+    return (
+        f"looks the same {', '.join(words)}{more}; {end}"
+        if _needs_mark(ways)
+        else (f"looks the same {', '.join(words)}{more}, {end}")
+    )
+
+
+def _needs_mark(ways: Orientations) -> bool:
+    return ways.mark_is_compulsory
