@@ -21,6 +21,7 @@ from inlayfit.formats.dxf_shapes import (
     Shape,
     arc_path,
     ellipse_path,
+    sweep_between,
     turn_between,
     vertices_path,
 )
@@ -84,7 +85,7 @@ def _edge(edge: Any) -> Path:
     if isinstance(edge, EllipseEdge):
         major = Vec3(edge.major_axis)
         minor = Vec3(-major.y, major.x, 0) * edge.ratio
-        sweep = (edge.end_param - edge.start_param) % (2 * math.pi) or 2 * math.pi
+        sweep = sweep_between(edge.start_param, edge.end_param)
         path = ellipse_path(Vec3(edge.center).xyz, major.xyz, minor.xyz, edge.start_param, sweep)
         return path if edge.ccw else path.reversed()
     if isinstance(edge, SplineEdge):

@@ -21,6 +21,7 @@ from inlayfit.geometry.transform import Transform
 
 UP = Vec3(0, 0, 1)
 _FULL_TURN = 2 * math.pi
+_ROUNDED_TURN = 2e-4  # radians: four decimals
 _SAME_END = 1e-9  # relative to the size of a shape: its ends coincide
 _SPLINE_FRAME = 16
 _SPLINE_FIT = 8
@@ -116,10 +117,19 @@ def _arc(entity: Any) -> Shape:
 
 def turn_between(start_deg: float, end_deg: float) -> float:
     """The counter-clockwise sweep in radians; a whole turn if the angles differ by one."""
-    if not (math.isfinite(start_deg) and math.isfinite(end_deg)) or start_deg == end_deg:
+    return sweep_between(math.radians(start_deg), math.radians(end_deg))
+
+
+def sweep_between(start_rad: float, end_rad: float) -> float:
+    """The counter-clockwise sweep from one angle to another.
+
+    Writers round: 6.2832 is meant as a whole turn, not as a turn and a bit, which would be the bit alone.
+    """
+    if not (math.isfinite(start_rad) and math.isfinite(end_rad)) or start_rad == end_rad:
         raise NoShapeError("an arc without length")
-    sweep = (end_deg - start_deg) % 360.0
-    return math.radians(sweep) if sweep > 1e-9 else _FULL_TURN
+    if abs(abs(end_rad - start_rad) - _FULL_TURN) <= _ROUNDED_TURN:
+        return _FULL_TURN
+    return (end_rad - start_rad) % _FULL_TURN or _FULL_TURN
 
 
 def _ellipse(entity: Any) -> Shape:
@@ -127,11 +137,7 @@ def _ellipse(entity: Any) -> Shape:
     major, centre = Vec3(dxf.major_axis), Vec3(dxf.center)
     normal = Vec3(dxf.extrusion).normalize()
     minor = normal.cross(major) * dxf.ratio
-    sweep = (dxf.end_param - dxf.start_param) % _FULL_TURN
-    if dxf.end_param == dxf.start_param:
-        raise NoShapeError("an ellipse arc without length")
-    if sweep < 1e-9:
-        sweep = _FULL_TURN
+    sweep = sweep_between(float(dxf.start_param), float(dxf.end_param))
     path = ellipse_path(centre.xyz, major.xyz, minor.xyz, dxf.start_param, sweep)
     flat = abs(major.z) + abs(minor.z) <= 1e-9 * major.magnitude
     return Shape(path, UP, centre.z, is_flat=flat)

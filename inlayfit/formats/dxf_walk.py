@@ -33,8 +33,8 @@ from inlayfit.geometry.transform import Transform
 MOST_ENTITIES = 250_000
 """More than this, copies by blocks counted, is refused."""
 _MOST_VISITS = 2 * MOST_ENTITIES  # blocks that lead back to themselves are counted too low
-FARTHEST_MM = 1e7
-"""Ten kilometres from the origin nobody places a part on purpose."""
+FARTHEST_MM = 1e9
+"""A thousand kilometres: survey coordinates stay below, and a double still holds a tenth of a micrometre."""
 _DEEPEST = 64
 _FLAT = 1e-6
 _FILLED = frozenset({"HATCH", "MPOLYGON", "SOLID", "TRACE"})
