@@ -27,8 +27,8 @@ def sample_fitting() -> Fitting:
             HalfSpec(0.6, HalfState.ALREADY_CUT),
             HalfSpec(1.0, relief=Relief.BY_HAND, finishing_allowance_mm=0.2),
         ),
-        pocket=HalfName("disc pocket", "cherry"),
-        plug=HalfName("leaf plug", "copper"),
+        pocket=HalfName("disc", "cherry"),
+        plug=HalfName("leaf", "copper"),
         stack=StackNumbers(depth_mm=2.995, insert_mm=2.98, glue_mm=0.02, glue="thin glue", spread_mm=0.035),
     )
 

@@ -16,7 +16,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
+from inlayfit.bench.stack import Spread, Stack
 from inlayfit.document.outlines import Outline
+from inlayfit.errors import SpecError
 from inlayfit.finding import Finding
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
@@ -64,6 +66,9 @@ class StackNumbers:
         glue: what it is called.
         target_proud_mm: how far above the host face it is meant to end; negative for below.
         spread_mm: half the range of the readings of depth and thickness together.
+
+    Raises:
+        SpecError: a height is not one.
     """
 
     depth_mm: float = 3.0
@@ -73,15 +78,25 @@ class StackNumbers:
     target_proud_mm: float = 0.0
     spread_mm: float = 0.03
 
-    @property
-    def proud_mm(self) -> float:
-        """How far the plug stands above the host face: thickness + glue − depth; negative is below."""
-        return self.insert_mm + self.glue_mm - self.depth_mm
+    def __post_init__(self) -> None:
+        if self.spread_mm < 0:
+            raise SpecError("Readings vary by 0 or more; give half the range of what was measured.")
+        Stack(*self._parts())
+
+    def _parts(self) -> tuple[Spread, Spread, Spread]:
+        """Insert, depth and bed; the spread of both readings is put on the depth."""
+        depth = Spread.plus_minus(self.depth_mm, self.spread_mm)
+        return Spread.exact(self.insert_mm), depth, Spread.exact(self.glue_mm)
 
     @property
-    def range_mm(self) -> tuple[float, float]:
-        """Lowest and highest `proud_mm` that the spread of the readings allows."""
-        return self.proud_mm - self.spread_mm, self.proud_mm + self.spread_mm
+    def heights(self) -> Stack:
+        """The same numbers as the bench reckons with them."""
+        return Stack(*self._parts())
+
+    @property
+    def proud_mm(self) -> float:
+        """How far the plug stands above the host face; negative is below."""
+        return self.heights.proud.middle_mm
 
 
 @dataclass(frozen=True, slots=True)

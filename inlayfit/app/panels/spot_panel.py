@@ -13,7 +13,7 @@ from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
 
-_LOUPE_PX, _LOW_LOUPE_PX = 210, 170
+_LOUPE_PX, _LOW_LOUPE_PX = 196, 170
 
 
 class SpotPanel(QScrollArea):
