@@ -32,10 +32,13 @@ BINARY_SENTINEL = b"AutoCAD Binary DXF\r\n\x1a\x00"
 LARGEST_BYTES = 192 * 1024 * 1024
 MOST_LINES = 3_500_000
 """About 140,000 segments or 850,000 vertices: five seconds of reading on a slow computer."""
+MOST_POINTS = 600_000
+"""Seen before anything is parsed, by group code 10, which starts every point."""
 MOST_RECOVERED_LINES = 1_200_000
 """Recovery takes three times as long as plain reading."""
 _LOOKED_AT = 65_536
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
+_POINT_MARKS = (b"\n10\n", b"\n 10\n", b"\n10\r\n", b"\n 10\r\n")
 _PADDED = re.compile(rb"SECTION[ \t]+\r?\n")
 _FIRST_PAIR = re.compile(rb"\A(?:\xef\xbb\xbf)?\s*\d{1,4}[ \t]*\r?[\n\r]")
 
@@ -115,6 +118,13 @@ def open_document(data: bytes, path: Path) -> tuple[DxfDocument, list[Finding]]:
         raise HostileFileError(
             f"“{path.name}” holds {lines // 2:,} values, more than the {MOST_LINES // 2:,} that are read; "
             "save only the outline, with fewer points, as a file of its own.",
+            path=path,
+        )
+    points = sum(data.count(mark) for mark in _POINT_MARKS)
+    if points > MOST_POINTS:
+        raise HostileFileError(
+            f"“{path.name}” holds {points:,} points, more than the {MOST_POINTS:,} that are read; save the "
+            "outline with fewer points.",
             path=path,
         )
     try:

@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 
 MOST_CROSSINGS = 100_000
 """More than this is a scribble, not a drawing."""
-_PORTION = 256
+_PORTION = 48
 
 
 def pairs_that_meet(lines: NDArray[np.object_], *, most: int) -> tuple[Any, Any] | None:

@@ -31,7 +31,7 @@ from inlayfit.geometry.tolerance import Tolerance
 _Place = tuple[float, float]
 _Lines = NDArray[np.object_]
 _DEEPEST = 2
-_MOST_PAIRS = 1_000_000
+_MOST_PAIRS = 400_000
 
 
 @dataclass(frozen=True, slots=True)
