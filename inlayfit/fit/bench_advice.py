@@ -15,6 +15,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult, Half, Spot, WallGap
@@ -53,19 +54,20 @@ def bench_work(result: FitResult) -> tuple[BenchWork, ...]:
         return ()
     limit = spec.clearance_mm - _MEANT_MM
     stretches = [stretch for wall in result.gap.plug_walls for stretch in _stretches(wall, limit)]
-    works: list[BenchWork] = []
-    taken: set[int] = set()
+    tightest = [(stretch.tightest, stretch.length_mm) for stretch in stretches]
     for spot in result.gap.tightest:
         number = _stretch_of(spot, stretches)
-        if spot.gap_mm >= limit or number in taken:
-            continue
-        length = 0.0
-        if number is not None:
-            taken.add(number)
-            length = stretches[number].length_mm
-        take_off = spec.clearance_mm - spot.gap_mm
-        works.append(BenchWork(spot.place_mm, spot.gap_mm, take_off, length, _workable(spec)))
-    return tuple(works)
+        if number is None:  # between two samples, as where a corner of the pocket reaches in
+            tightest.append((spot, 0.0))
+        elif spot.gap_mm < tightest[number][0].gap_mm:
+            tightest[number] = (spot, stretches[number].length_mm)
+    halves, wanted = _workable(spec), spec.clearance_mm
+    works = [
+        BenchWork(spot.place_mm, spot.gap_mm, wanted - spot.gap_mm, length, halves)
+        for spot, length in tightest
+        if spot.gap_mm < limit
+    ]
+    return tuple(sorted(works, key=lambda work: work.gap_mm))
 
 
 def advised(result: FitResult, works: Sequence[BenchWork]) -> FitResult:
@@ -106,6 +108,7 @@ def verdict_sentence(result: FitResult) -> str:
 class _Stretch:
     points: Points
     length_mm: float
+    tightest: Spot
 
 
 def _stretches(wall: WallGap, limit: float) -> list[_Stretch]:
@@ -113,14 +116,23 @@ def _stretches(wall: WallGap, limit: float) -> list[_Stretch]:
     tight = wall.gaps < limit
     lengths = np.hypot(*(np.roll(wall.points, -1, axis=0) - wall.points).T)
     if tight.all():
-        return [_Stretch(wall.points, float(lengths.sum()))]
+        return [_Stretch(wall.points, float(lengths.sum()), _lowest(wall, np.arange(len(tight))))]
     if not tight.any():
         return []
     start = int(np.flatnonzero(~tight)[0])  # begin where it is clear, so that no stretch runs over the seam
     order = np.roll(np.arange(len(tight)), -start)
     edges = np.flatnonzero(np.diff(tight[order].astype(np.int8))) + 1
     pieces = [piece for piece in np.split(order, edges) if tight[piece[0]]]
-    return [_Stretch(wall.points[piece], float(lengths[piece[:-1]].sum())) for piece in pieces]
+    return [
+        _Stretch(wall.points[piece], float(lengths[piece[:-1]].sum()), _lowest(wall, piece))
+        for piece in pieces
+    ]
+
+
+def _lowest(wall: WallGap, numbers: NDArray[np.intp]) -> Spot:
+    i = int(numbers[wall.gaps[numbers].argmin()])
+    (x, y), (px, py) = wall.points[i].tolist(), wall.partners[i].tolist()
+    return Spot((x, y), (px, py), float(wall.gaps[i]))
 
 
 def _stretch_of(spot: Spot, stretches: Sequence[_Stretch]) -> int | None:
