@@ -9,6 +9,7 @@ from inlayfit.fit.result import HalfResult
 from inlayfit.fit.spec import FitSpec
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.width import Passage, passages
+from inlayfit.units import MINUS
 
 _MOST_NAMED = 5
 
@@ -35,11 +36,11 @@ def host_around(pocket: Region, margin: float) -> Region:
 
 
 def _finding(whose: str, what: str, passage: Passage, spec: FitSpec) -> Finding:
-    x, y = passage.place
+    x, y = (f"{value:.2f}".replace("-", MINUS) for value in passage.place)
     return Finding(
         "thin-plug" if whose == "plug" else "thin-wall",
         Severity.WARN,
-        f"The {whose} has a {what} only {passage.width:.2f} mm thick at x {x:.2f}, y {y:.2f}; less than "
+        f"The {whose} has a {what} only {passage.width:.2f} mm thick at x {x}, y {y}; less than "
         f"{spec.thin_mm:.2f} mm may not survive.",
         "Widen the outline there, hold it with tape over the whole face, or take lighter passes.",
         passage.place,
