@@ -15,10 +15,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from inlayfit.bench.cutting import Milling
+from inlayfit.document.details import details_json
 from inlayfit.document.exports import ExportOptions, ExportReport, Line, write_fit
 from inlayfit.document.imports import Imported, import_drawing
 from inlayfit.document.report import json_text
@@ -28,6 +30,7 @@ from inlayfit.finding import Finding, Severity, has_open_block
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.fit.workshop import Workshop, examined
 from inlayfit.progress import Progress, unwatched
 from inlayfit.shipped import shipped_folder
 from inlayfit.units import Unit, format_length, format_per_side
@@ -45,6 +48,7 @@ class Job:
         about: what goes into what, for the summary.
         spec: what is asked.
         line: where the written line lies.
+        workshop: depth and direction of the cut.
     """
 
     name: str
@@ -52,6 +56,7 @@ class Job:
     about: str
     spec: FitSpec
     line: Line = Line.EDGE
+    workshop: Workshop = field(default_factory=Workshop)
 
 
 JOBS: tuple[Job, ...] = (
@@ -64,6 +69,7 @@ JOBS: tuple[Job, ...] = (
             HalfSpec(3.0, finishing_allowance_mm=0.2),
             HalfSpec(3.175, finishing_allowance_mm=0.2),
         ),
+        workshop=Workshop(depth_mm=1.6, depth_per_pass_mm=0.4, milling=Milling.CLIMB),
     ),
     Job(
         "leaf",
@@ -175,13 +181,17 @@ def run_demo(folder: Path, *, progress: Progress | None = None) -> Demo:
 
 def _do(job: Job, folder: Path) -> JobDone:
     imported = import_drawing(shipped_folder("sample_shapes") / job.drawing)
-    results = tuple((outline.id, solve(outline.region, job.spec)) for outline in imported.outlines)
+    looked_at = [
+        (outline.id, examined(solve(outline.region, job.spec), job.workshop)) for outline in imported.outlines
+    ]
+    results = tuple((name, each.result) for name, each in looked_at)
     report = write_fit(
         results,
         folder,
-        ExportOptions(line=job.line),
+        ExportOptions(line=job.line, milling=job.workshop.milling),
         source=imported.source,
         drawing_findings=imported.findings,
+        details={name: details_json(each) for name, each in looked_at},
     )
     return JobDone(job, imported, results, report)
 
