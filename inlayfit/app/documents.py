@@ -17,6 +17,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import prompts
+from inlayfit.app.core_words import core
 from inlayfit.app.opening import (
     Opener,
     ReadDrawing,
@@ -328,7 +329,7 @@ class Documents(QObject):
             return
         results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
         problems = {i: a.problem for i, a in solution.solved.items()}
-        said = verdict(state, results, checks(state, results, problems))
+        said = verdict(state, results, checks(state, results, problems), core)
         self.recent = with_work(self.recent, path.resolve(), state, said.headline)
         write_recent(self.recent, self._recent_file)
         self.recent_changed.emit(self.recent)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayo
 from inlayfit import __version__
 from inlayfit.app.actions import CANVAS_KEYS, RULER_KEYS, TABLE, Command, key_sequences, translated
 
-_GUIDE = (
+GUIDE = (
     (
         "From a drawing to a plug that fits",
         (
@@ -85,7 +85,7 @@ def _tr(text: str) -> str:
 def guide_html() -> str:
     """The guide."""
     sections = []
-    for number, (title, lines) in enumerate(_GUIDE):
+    for number, (title, lines) in enumerate(GUIDE):
         kind = "ol" if number == 0 else "ul"
         items = "".join(f"<li style='margin-bottom:6px'>{escape(_tr(line))}</li>" for line in lines)
         sections.append(f"<h3>{escape(_tr(title))}</h3><{kind}>{items}</{kind}>")

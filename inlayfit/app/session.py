@@ -16,6 +16,7 @@ from types import MappingProxyType
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
+from inlayfit.app.core_words import core
 from inlayfit.app.solving import Solution, Solved, solve_chosen
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.undo import SwapState
@@ -40,6 +41,11 @@ class Change:
     after: State
     is_preview: bool = False
     initiator: object | None = None
+
+
+def said(edit: Edit) -> str:
+    """What an edit does, in the window's language."""
+    return core(edit.pattern).format(*(core(value) for value in edit.values))
 
 
 class Session(QObject):
@@ -139,7 +145,7 @@ class Session(QObject):
         if edit.state is self._state:
             return
         self._initiator = initiator
-        self.undo_stack.push(SwapState(self._state, edit.state, edit.text, self._put, gesture=gesture))
+        self.undo_stack.push(SwapState(self._state, edit.state, said(edit), self._put, gesture=gesture))
         self._initiator = None
 
     def do(self, make: Callable[[State], Edit], *, initiator: object | None = None) -> bool:

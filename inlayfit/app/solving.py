@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 
 from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.app.core_words import core
 from inlayfit.document.edits import STATE_WORDS
 from inlayfit.document.outlines import Outline
 from inlayfit.document.sentence import half_words
@@ -106,11 +107,11 @@ def picture_of(outline: Outline, fitting: Fitting, result: FitResult) -> Fitting
 
 def half_lines(fitting: Fitting, half: Half) -> tuple[str, ...]:
     """The lettering of a half on the map: what it is, and whether it may move."""
-    name = half_words(fitting.name(half), half.value)
+    name = half_words(fitting.name(half), half.value, core)
     spec = fitting.half(half)
     if not spec.may_move:
-        return name, f"{STATE_WORDS[spec.state]}, stays"
-    return name, STATE_WORDS[spec.state]
+        return name, core("{0}, stays").format(core(STATE_WORDS[spec.state]))
+    return name, core(STATE_WORDS[spec.state])
 
 
 class _Stages(Progress):

@@ -34,6 +34,7 @@ from inlayfit.app.canvas.gap_map import GapMapView
 from inlayfit.app.canvas.reading_text import spoken
 from inlayfit.app.commands import Bench, handlers
 from inlayfit.app.content import offer_for
+from inlayfit.app.core_words import core
 from inlayfit.app.documents import Documents
 from inlayfit.app.keyboard import move_on
 from inlayfit.app.looks import system_theme, window_sheet
@@ -55,7 +56,7 @@ from inlayfit.app.scene_source import SceneSource
 from inlayfit.app.session import Change, Session
 from inlayfit.app.words import counted, when_words
 from inlayfit.document.edits import choose, set_unit
-from inlayfit.document.sentence import PATTERN, sentence
+from inlayfit.document.sentence import sentence
 from inlayfit.document.state import State
 from inlayfit.document.verdict import Check, checks, verdict
 from inlayfit.finding import Severity
@@ -245,12 +246,12 @@ class MainWindow(QMainWindow):
             self.map.set_chosen_spot(session.spot, into_view=False)
         self.spot.show_fitting(shown)
         self.legend.show_fitting(shown, state.unit, is_stale=session.is_stale)
-        self.verdict_bar.show_verdict(verdict(state, results, self.checks), is_stale=session.is_stale)
+        self.verdict_bar.show_verdict(verdict(state, results, self.checks, core), is_stale=session.is_stale)
         names = {o.id: o.name or o.id for o in state.outlines} if len(state.chosen) > 1 else {}
         self.checks_panel.show_checks(self.checks, names)
         self._show_open_checks()
         if state.lead is not None:
-            self.map.set_summary(sentence(state.lead, state.unit, self.tr(PATTERN)))
+            self.map.set_summary(sentence(state.lead, state.unit, core))
 
     def _show_open_checks(self) -> None:
         still = [check.finding for check in self.checks if not check.finding.fixed]

@@ -175,13 +175,13 @@ def set_finishing_allowance(state: State, allowance_mm: float) -> Edit:
 def set_half_state(state: State, half: Half, half_state: HalfState) -> Edit:
     """Say whether a half may still change."""
     after = _each_half(state, half, lambda spec: replace(spec, state=half_state))
-    return Edit(after, f"Mark {HALF_WORDS[half]} as {STATE_WORDS[half_state]}")
+    return Edit(after, f"Mark {HALF_WORDS[half]} as {{0}}", (STATE_WORDS[half_state],))
 
 
 def set_relief(state: State, half: Half, relief: Relief) -> Edit:
     """Choose what happens in a half's corners that its cutter cannot reach."""
     after = _each_half(state, half, lambda spec: replace(spec, relief=relief))
-    return Edit(after, f"Set {HALF_WORDS[half]} corners to {RELIEF_WORDS[relief]}")
+    return Edit(after, f"Set {HALF_WORDS[half]} corners to {{0}}", (RELIEF_WORDS[relief],))
 
 
 def set_corners(state: State, *, pocket: Relief, plug: Relief) -> Edit:

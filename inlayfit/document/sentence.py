@@ -8,9 +8,10 @@ reader says.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from string import Formatter
+from typing import TypeAlias
 
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, corner_words
 from inlayfit.document.state import Fitting, HalfName, StackNumbers
@@ -28,6 +29,10 @@ PLACES = (
     "plug", "plug_state", "plug_cutter", "pocket", "pocket_state", "pocket_cutter", "feel", "clearance",
     "overall", "corners", "allowance", "seat", "glue", "facing",
 )  # fmt: skip
+
+
+Say: TypeAlias = Callable[[str], str]
+"""Puts a word or pattern into another language; `str` leaves it as it is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,46 +57,47 @@ def parts(pattern: str) -> tuple[Part, ...]:
     return tuple(found)
 
 
-def words(fitting: Fitting, unit: Unit) -> Mapping[str, str]:
+def words(fitting: Fitting, unit: Unit, say: Say = str) -> Mapping[str, str]:
     """What stands in each place."""
     spec = fitting.spec
     clearance = format_length(spec.clearance_mm, unit)
     return {
-        "plug": half_words(fitting.plug, "a plug"),
-        "plug_state": STATE_WORDS[spec.plug.state],
-        "plug_cutter": tool_words(spec.plug, unit),
-        "pocket": half_words(fitting.pocket, "a pocket"),
-        "pocket_state": STATE_WORDS[spec.pocket.state],
-        "pocket_cutter": tool_words(spec.pocket, unit),
-        "feel": SEED_ZONES.feel_at(spec.clearance_mm).value,
+        "plug": half_words(fitting.plug, "a plug", say),
+        "plug_state": say(STATE_WORDS[spec.plug.state]),
+        "plug_cutter": tool_words(spec.plug, unit, say),
+        "pocket": half_words(fitting.pocket, "a pocket", say),
+        "pocket_state": say(STATE_WORDS[spec.pocket.state]),
+        "pocket_cutter": tool_words(spec.pocket, unit, say),
+        "feel": say(SEED_ZONES.feel_at(spec.clearance_mm).value),
         "clearance": clearance,
         "overall": overall_words(spec.clearance_mm, unit),
-        "corners": corner_words(pocket=spec.pocket.relief, plug=spec.plug.relief),
-        "allowance": allowance_words(spec.plug.finishing_allowance_mm, unit),
-        "seat": seat_words(fitting.stack, unit),
-        "glue": fitting.stack.glue,
-        "facing": FACING_WORDS[fitting.facing],
+        "corners": say(corner_words(pocket=spec.pocket.relief, plug=spec.plug.relief)),
+        "allowance": allowance_words(spec.plug.finishing_allowance_mm, unit, say),
+        "seat": seat_words(fitting.stack, unit, say),
+        "glue": say(fitting.stack.glue),
+        "facing": say(FACING_WORDS[fitting.facing]),
     }
 
 
-def sentence(fitting: Fitting, unit: Unit, pattern: str = PATTERN) -> str:
+def sentence(fitting: Fitting, unit: Unit, say: Say = str) -> str:
     """The whole sentence, its first letter a capital."""
-    text = pattern.format(**words(fitting, unit))
+    text = say(PATTERN).format(**words(fitting, unit, say))
     return text[:1].upper() + text[1:]
 
 
-def half_words(name: HalfName, otherwise: str) -> str:
+def half_words(name: HalfName, otherwise: str, say: Say = str) -> str:
     """How a half is spoken of: its material and its name, or `otherwise` if it has neither."""
-    return " ".join(word for word in (name.material, name.name) if word) or otherwise
+    called = [say(word) for word in (name.material, name.name) if word]
+    return " ".join(called) or say(otherwise)
 
 
-def tool_words(half: HalfSpec, unit: Unit) -> str:
+def tool_words(half: HalfSpec, unit: Unit, say: Say = str) -> str:
     """The tool that cuts a half."""
     if half.cutter_mm:
-        return f"a {format_entry(half.cutter_mm, unit)} cutter"
+        return say("a {0} cutter").format(format_entry(half.cutter_mm, unit))
     if half.kerf_mm:
-        return f"a {format_entry(half.kerf_mm, unit)} kerf"
-    return "no cutter radius"
+        return say("a {0} kerf").format(format_entry(half.kerf_mm, unit))
+    return say("no cutter radius")
 
 
 def overall_words(clearance_mm: float, unit: Unit) -> str:
@@ -100,16 +106,16 @@ def overall_words(clearance_mm: float, unit: Unit) -> str:
     return overall.removesuffix(" overall)")
 
 
-def allowance_words(allowance_mm: float, unit: Unit) -> str:
+def allowance_words(allowance_mm: float, unit: Unit, say: Say = str) -> str:
     """What roughing leaves."""
     if not allowance_mm:
-        return "no roughing pass"
-    return f"{format_entry(allowance_mm, unit)} left to finish"
+        return say("no roughing pass")
+    return say("{0} left to finish").format(format_entry(allowance_mm, unit))
 
 
-def seat_words(stack: StackNumbers, unit: Unit) -> str:
+def seat_words(stack: StackNumbers, unit: Unit, say: Say = str) -> str:
     """Where the plug is meant to end."""
     target = stack.target_proud_mm
     if target == 0:
-        return "flush"
-    return f"{format_entry(abs(target), unit)} {'proud' if target > 0 else 'below'}"
+        return say("flush")
+    return say("{0} proud" if target > 0 else "{0} below").format(format_entry(abs(target), unit))

@@ -11,10 +11,11 @@ from enum import StrEnum
 
 from inlayfit.document.in_unit import finding_in_unit
 from inlayfit.document.remedies import BOTH_CUT_CODE, Fix, fix_for
+from inlayfit.document.sentence import Say, overall_words
 from inlayfit.document.state import State
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
-from inlayfit.units import format_per_side
+from inlayfit.units import Unit, format_length
 
 
 class Answer(StrEnum):
@@ -82,36 +83,43 @@ def problem_finding(problem: str, *, both_made: bool) -> Finding:
     )
 
 
-def verdict(state: State, results: Mapping[str, FitResult], found: Sequence[Check]) -> Verdict:
-    """The verdict over all chosen fittings."""
+def verdict(
+    state: State, results: Mapping[str, FitResult], found: Sequence[Check], say: Say = str
+) -> Verdict:
+    """The verdict over all chosen fittings; `say` puts its own words into another language."""
     if not state.chosen:
         what = "Click an outline to fit it." if state.outlines else "Open the outline of a pocket or a plug."
-        return Verdict(Answer.NOTHING, "Nothing is chosen.", what)
+        return Verdict(Answer.NOTHING, say("Nothing is chosen."), say(what))
     worst = next((c for c in found if c.outline_id and not c.finding.fixed), None)
     if worst is not None and worst.finding.severity is Severity.BLOCK:
         bites = worst.finding.code == "bites"
         headline = "Will not go in yet." if bites else "Not ready to cut."
-        return Verdict(Answer.BLOCKED, headline, worst.finding.message, worst)
+        return Verdict(Answer.BLOCKED, say(headline), worst.finding.message, worst)
     if any(outline_id not in results for outline_id in state.chosen):
         return Verdict(Answer.WAITING, "Working it out.", "No word on the fit until every wall is measured.")
-    tightest = _tightest_words(state, results)
+    tightest = _tightest_words(state, results, say)
     if worst is not None and worst.finding.severity is Severity.WARN:
-        return Verdict(Answer.LOOK, "Look before cutting.", worst.finding.message, worst)
+        return Verdict(Answer.LOOK, say("Look before cutting."), worst.finding.message, worst)
     if any(fitting.spec.clearance_mm < 0 for fitting in state.chosen_fittings):
-        return Verdict(Answer.PRESS, "Has to be pressed in.", tightest, worst)
-    return Verdict(Answer.GOES_IN, "Goes in.", tightest)
+        return Verdict(Answer.PRESS, say("Has to be pressed in."), tightest, worst)
+    return Verdict(Answer.GOES_IN, say("Goes in."), tightest)
 
 
-def _tightest_words(state: State, results: Mapping[str, FitResult]) -> str:
+def _tightest_words(state: State, results: Mapping[str, FitResult], say: Say) -> str:
     gaps = [r.gap for r in results.values() if not r.gap.is_empty]
     if not gaps:
         return ""
     gap = min(gaps, key=lambda g: g.min_mm)
-    words = f"Tightest {format_per_side(gap.min_mm, state.unit, with_unit=True)}"
+    tightest = _pair(gap.min_mm, state.unit, say)
     if len(gaps) > 1:
-        return f"{words}, over {len(gaps)} fittings."
-    loosest = format_per_side(gap.max_mm, state.unit)
-    return f"{words}, loosest {loosest}."
+        return say("Tightest {0}, over {1} fittings.").format(tightest, len(gaps))
+    return say("Tightest {0}, loosest {1}.").format(tightest, _pair(gap.max_mm, state.unit, say))
+
+
+def _pair(gap_mm: float, unit: Unit, say: Say) -> str:
+    """A gap as always shown: per side, and overall beside it."""
+    side, overall = format_length(gap_mm, unit), overall_words(gap_mm, unit)
+    return say("{0} per side ({1} overall)").format(side, overall)
 
 
 def _both_made(state: State, outline_id: str) -> bool:

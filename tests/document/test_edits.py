@@ -99,7 +99,7 @@ def test_outlines_added_twice_get_ids_of_their_own() -> None:
         findings = ()
         unit = Unit.MM
 
-    after = edits.add_outlines(state, Imported, template=Fitting("")).state
+    after = edits.add_outlines(state, Imported, template=Fitting("")).state  # type: ignore[arg-type]  # a stand-in
     assert [o.id for o in after.outlines] == ["o0", "o1", "o0-2", "o1-2"]
     assert after.chosen == ("o0-2", "o1-2")
 

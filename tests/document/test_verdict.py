@@ -33,7 +33,7 @@ def test_a_matched_pair_goes_in_and_says_the_tightest_per_side_and_overall() -> 
     answer, found, result = _judged(state)
     assert answer is Answer.GOES_IN
     said = verdict(state, {"o1": result}, found).explanation
-    assert "Tightest 0.050 mm per side (0.100 mm overall)" in said
+    assert "Tightest 0.050 mm per side (0.100 overall)" in said
 
 
 def test_interference_has_to_be_pressed() -> None:

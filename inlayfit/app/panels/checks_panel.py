@@ -11,11 +11,11 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core
 from inlayfit.app.panels.verdict_bar import SeveritySign
 from inlayfit.document.verdict import Check
 from inlayfit.finding import Severity
 
-SEVERITY_WORDS = {Severity.BLOCK: "Blocks", Severity.WARN: "Look", Severity.NOTE: "Note"}
 _MOST_ROWS = 60
 
 
@@ -34,7 +34,7 @@ class CheckRow(QFrame):
         message.setFont(theme.font(theme.BASE))
         remedy = _wrapped(finding.remedy)
         remedy.setProperty("muted", True)
-        word = self.tr(SEVERITY_WORDS[finding.severity])
+        word = self._severity_word(finding.severity)
         self.setAccessibleName(f"{word}: {finding.message} {finding.remedy}")
         words = QVBoxLayout()
         words.setSpacing(2)
@@ -53,6 +53,13 @@ class CheckRow(QFrame):
         row.addWidget(SeveritySign(finding.severity), 0, Qt.AlignmentFlag.AlignTop)
         row.addLayout(words, 1)
 
+    def _severity_word(self, severity: Severity) -> str:
+        return {
+            Severity.BLOCK: self.tr("Blocks"),
+            Severity.WARN: self.tr("Look"),
+            Severity.NOTE: self.tr("Note"),
+        }[severity]
+
     def _buttons(self, check: Check) -> QHBoxLayout | None:
         if check.finding.place_mm is None and check.fix is None:
             return None
@@ -65,7 +72,7 @@ class CheckRow(QFrame):
             show.clicked.connect(lambda: self.show_asked.emit(self.check))
             line.addWidget(show)
         if check.fix is not None:
-            fix = QPushButton(check.fix.label)
+            fix = QPushButton(core(check.fix.label))
             fix.setAccessibleDescription(check.finding.remedy)
             fix.clicked.connect(lambda: self.fix_asked.emit(self.check))
             line.addWidget(fix)

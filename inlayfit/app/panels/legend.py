@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from inlayfit.app import theme
 from inlayfit.app.canvas.class_look import LOOKS, ClassLook, Stroke
 from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.app.core_words import core
 from inlayfit.fit.classes import class_edges, classify
 from inlayfit.units import Unit, format_length
 
@@ -53,7 +54,7 @@ class Legend(QWidget):
             )
         self._is_stale = is_stale
         self.setAccessibleDescription(
-            ", ".join(f"{look.gap_class.word} {span}: {length}" for look, span, length in self._entries)
+            ", ".join(f"{core(look.gap_class.word)} {span}: {length}" for look, span, length in self._entries)
         )
         self.update()
 
@@ -81,7 +82,10 @@ class Legend(QWidget):
         painter: QPainter, entry: tuple[ClassLook, str, str], detail: int
     ) -> list[tuple[tuple[str, theme.TypeSize, bool], float]]:
         look, span, length = entry
-        texts = [(look.gap_class.letter, theme.TITLE, False), (look.gap_class.word, theme.CAPTION, False)]
+        texts = [
+            (look.gap_class.letter, theme.TITLE, False),
+            (core(look.gap_class.word), theme.CAPTION, False),
+        ]
         texts += [(span, theme.CAPTION, True)] if detail == 2 else []
         texts += [(length, theme.TypeSize(12, theme.TITLE.weight), False)] if detail >= 1 else []
         measured = []
@@ -128,4 +132,11 @@ def paint_stroke(painter: QPainter, of: ClassLook, look: theme.Tokens, at: QPoin
 def _ranges(clearance_mm: float, unit: Unit) -> tuple[str, ...]:
     """Where each class begins and ends, in words."""
     below, on, above, far = (format_length(e, unit, with_unit=False) for e in class_edges(clearance_mm))
-    return f"under {below}", f"to {on}", f"to {above}", f"to {far}", f"over {far}"
+    upto = core("to {0}")
+    return (
+        core("under {0}").format(below),
+        upto.format(on),
+        upto.format(above),
+        upto.format(far),
+        core("over {0}").format(far),
+    )

@@ -6,13 +6,14 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.document.edits import set_clearance
+from inlayfit.document.sentence import overall_words
 from inlayfit.document.state import State
 from inlayfit.fit.spec import LARGEST_CLEARANCE_MM
-from inlayfit.units import format_per_side
 
 
 class RulerBar(QWidget):
@@ -30,7 +31,7 @@ class RulerBar(QWidget):
         self.note = QLabel(self.tr("Zones are a start; your trials move them."))
         self.note.setProperty("muted", True)
         self.note.setWordWrap(True)
-        self.note.setFixedWidth(150)
+        self.note.setFixedWidth(170)
         self.ruler = FitRuler()
         self.box = LengthBox()
         self.box.setAccessibleName(self.tr("Clearance per side beside the ruler"))
@@ -97,4 +98,4 @@ class RulerBar(QWidget):
             self.ruler.set_clearance_mm(clearance_mm)
         self.box.set_unit(state.unit)
         self.box.set_length(clearance_mm)
-        self._pair.setText(format_per_side(clearance_mm, state.unit).partition(" ")[2])
+        self._pair.setText(core("per side ({0} overall)").format(overall_words(clearance_mm, state.unit)))

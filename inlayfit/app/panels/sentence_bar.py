@@ -13,10 +13,12 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core
 from inlayfit.app.opening import template_fitting
 from inlayfit.app.panels.flow import FlowLayout
 from inlayfit.app.panels.sentence_box import SENTENCE_PX, ChoiceBox, FormBox, SentenceBox
 from inlayfit.app.session import Change, Session
+from inlayfit.app.widgets.feel_words import feel_test, feel_word
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.document import edits
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, Edit, corner_words
@@ -26,11 +28,6 @@ from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import LARGEST_CLEARANCE_MM, HalfState, Relief
 
-_STATE_WHY = {
-    HalfState.TO_CUT: "Not cut yet: it may be shaped to match.",
-    HalfState.ALREADY_CUT: "It is what it is and never changes; the other half gives way.",
-    HalfState.FINISHED: "Finished or coated: not even bench work is possible.",
-}
 _CORNERS: tuple[tuple[Relief, Relief, str], ...] = (
     (Relief.ROUNDED, Relief.ROUNDED, "Both halves get corners that both cutters can reach."),
     (
@@ -85,7 +82,7 @@ class SentenceBar(QWidget):
         self._prefix.setObjectName("glue")
         self._prefix.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.SENTENCE.weight)))
         self._flow.add(self._prefix)
-        self._set_words(self.tr(PATTERN))
+        self._set_words(core(PATTERN))
         self.checks_button = QPushButton()
         self.checks_button.setToolTip(
             self.tr("<b>Checks</b><br>What to look at before cutting, the heaviest first.")
@@ -138,8 +135,8 @@ class SentenceBar(QWidget):
         title = self.tr("Plug") if half is Half.PLUG else self.tr("Pocket")
         box = FormBox(title, self.tr("What it is called and made of, as the cut sheet will say it."))
         name, material = QLineEdit(), QLineEdit()
-        name.setAccessibleName(self.tr("Name of the {0}").format(half.value))
-        material.setAccessibleName(self.tr("Material of the {0}").format(half.value))
+        name.setAccessibleName(self.tr("Name of the {0}").format(core(half.value)))
+        material.setAccessibleName(self.tr("Material of the {0}").format(core(half.value)))
         box.popup.form.addRow(self.tr("&Name"), name)
         box.popup.form.addRow(self.tr("&Material"), material)
 
@@ -159,14 +156,19 @@ class SentenceBar(QWidget):
         return box
 
     def _state_box(self, half: Half) -> ChoiceBox:
-        title = self.tr("State of the {0}").format(half.value)
-        choices = [(state, self.tr(word), self.tr(_STATE_WHY[state])) for state, word in STATE_WORDS.items()]
+        title = self.tr("State of the {0}").format(core(half.value))
+        why = {
+            HalfState.TO_CUT: self.tr("Not cut yet: it may be shaped to match."),
+            HalfState.ALREADY_CUT: self.tr("It is what it is and never changes; the other half gives way."),
+            HalfState.FINISHED: self.tr("Finished or coated: not even bench work is possible."),
+        }
+        choices = [(state, core(word), why[state]) for state, word in STATE_WORDS.items()]
         box = ChoiceBox(title, self.tr("Only a half that is to cut may change."), choices)
         box.picked.connect(lambda to: self._do(lambda s: edits.set_half_state(s, half, to)))
         return box
 
     def _cutter_box(self, half: Half) -> FormBox:
-        title = self.tr("Cutter of the {0}").format(half.value)
+        title = self.tr("Cutter of the {0}").format(core(half.value))
         box = FormBox(title, self.tr("Its measured diameter: an error here costs its full amount per side."))
         length = named_length(self.tr("Cutter diameter"))
         kerf = QCheckBox(self.tr("It is the &kerf of a beam or blade"))
@@ -192,7 +194,7 @@ class SentenceBar(QWidget):
         return box
 
     def _feel_box(self) -> ChoiceBox:
-        choices = [(feel, self.tr(feel.value), self.tr(feel.test)) for feel in Feel]
+        choices = [(feel, feel_word(feel), feel_test(feel)) for feel in Feel]
         box = ChoiceBox(
             self.tr("Feel"), self.tr("How it goes together; picking a word sets the clearance."), choices
         )
@@ -217,7 +219,7 @@ class SentenceBar(QWidget):
 
     def _corners_box(self) -> ChoiceBox:
         choices = [
-            ((pocket, plug), self.tr(corner_words(pocket=pocket, plug=plug)), self.tr(why))
+            ((pocket, plug), core(corner_words(pocket=pocket, plug=plug)), core(why))
             for pocket, plug, why in _CORNERS
         ]
         box = ChoiceBox(self.tr("Corners"), self.tr("What is done where a round cutter cannot go."), choices)
@@ -286,7 +288,7 @@ class SentenceBar(QWidget):
             Facing.UP: self.tr("The side that shows faces the cutter: cut as drawn."),
             Facing.DOWN: self.tr("The side that shows lies on the bed: the outline is cut mirrored."),
         }
-        choices = [(facing, self.tr(word), why[facing]) for facing, word in FACING_WORDS.items()]
+        choices = [(facing, core(word), why[facing]) for facing, word in FACING_WORDS.items()]
         box = ChoiceBox(self.tr("Facing"), self.tr("Which side of the plug faces the cutter."), choices)
         box.picked.connect(lambda facing: self._do(lambda s: edits.set_facing(s, facing)))
         return box
@@ -330,21 +332,21 @@ class SentenceBar(QWidget):
 
     def _show_clearance(self, lead: Fitting, state: State) -> None:
         """What a gesture on the clearance changes, and no more: this follows the hand."""
-        said = words(lead, state.unit)
+        said = words(lead, state.unit, core)
         feel = self._boxes["feel"]
         assert isinstance(feel, SentenceBox)
-        feel.say(self.tr(said["feel"]))
+        feel.say(said["feel"])
         self._overall.setText(said["overall"])
         self._overall.setEnabled(False)
         self.clearance_box.set_length(lead.spec.clearance_mm)
 
     def _show(self, state: State) -> None:
         lead = state.lead or template_fitting(self._session.settings, Half.POCKET)
-        said = words(lead, state.unit)
+        said = words(lead, state.unit, core)
         for place, box in self._boxes.items():
             box.setEnabled(state.lead is not None)
             if isinstance(box, SentenceBox):
-                box.say(self.tr(said[place]))
+                box.say(said[place])
         self._invitation.setVisible(state.is_empty)
         self._overall.setText(said["overall"])
         self._overall.setEnabled(state.lead is not None and not self._session.is_stale)
@@ -358,7 +360,7 @@ class SentenceBar(QWidget):
         several = self.tr("{0} fittings, each:") if alike else self.tr("{0} fittings, the first:")
         self._prefix.setText(several.format(count))
         self.setAccessibleName(self.tr("Fit sentence"))
-        self.setAccessibleDescription(sentence(lead, state.unit, self.tr(PATTERN)))
+        self.setAccessibleDescription(sentence(lead, state.unit, core))
         self._flow.invalidate()
 
     def _mark_choices(self, lead: Fitting) -> None:
@@ -386,7 +388,7 @@ class SentenceBar(QWidget):
             action = box.action_for((pocket, plug))
             action.setEnabled(not stays)
             action.setToolTip(
-                self.tr("That half is made already and stays as it is.") if stays else self.tr(why)
+                self.tr("That half is made already and stays as it is.") if stays else core(why)
             )
 
     def _mark_halves(self, lead: Fitting) -> None:

@@ -7,6 +7,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core
 from inlayfit.app.panels.elided import ElidedLabel
 from inlayfit.document.verdict import Answer, Check, Verdict
 from inlayfit.finding import Severity
@@ -144,8 +145,8 @@ class VerdictBar(QWidget):
         fix = None if check is None else check.fix
         self._fix.setVisible(fix is not None)
         if fix is not None and check is not None:
-            self._fix.setText(fix.label)
-            self._fix.setToolTip(f"<b>{fix.label}</b><br>{check.finding.remedy}")
+            self._fix.setText(core(fix.label))
+            self._fix.setToolTip(f"<b>{core(fix.label)}</b><br>{check.finding.remedy}")
 
     def _on_show_clicked(self) -> None:
         if self._check is not None:

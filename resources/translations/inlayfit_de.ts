@@ -1,0 +1,2262 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+ <context>
+  <name>map</name>
+  <message>
+   <source>tightest, spot 1</source>
+   <translation>engste, Stelle 1</translation>
+  </message>
+  <message>
+   <source>spot {0} of {1}</source>
+   <translation>Stelle {0} von {1}</translation>
+  </message>
+  <message>
+   <source>loosest</source>
+   <translation>weiteste</translation>
+  </message>
+  <message>
+   <source>Use as pocket</source>
+   <translation>Als Tasche nehmen</translation>
+  </message>
+  <message>
+   <source>Use as plug</source>
+   <translation>Als Einlage nehmen</translation>
+  </message>
+  <message>
+   <source>unknown</source>
+   <translation>unbekannt</translation>
+  </message>
+  <message>
+   <source>{0} per side ({1} overall)</source>
+   <translation>{0} je Seite ({1} gesamt)</translation>
+  </message>
+ </context>
+ <context>
+  <name>GapMapView</name>
+  <message>
+   <source>Gap map</source>
+   <translation>Spaltkarte</translation>
+  </message>
+  <message>
+   <source>Spot {0} of {1}, tightest first: {2}.</source>
+   <translation>Stelle {0} von {1}, die engste zuerst: {2}.</translation>
+  </message>
+  <message>
+   <source>Spot {0} of {1}: {2}. Click to see it in the loupe.</source>
+   <translation>Stelle {0} von {1}: {2}. Klicken zeigt sie in der Lupe.</translation>
+  </message>
+  <message>
+   <source>{0}. Click to choose it, with Ctrl to add it.</source>
+   <translation>{0}. Klicken wählt, mit Strg kommt es hinzu.</translation>
+  </message>
+  <message>
+   <source>True scale.</source>
+   <translation>Maßstäblich.</translation>
+  </message>
+  <message>
+   <source>Band width is not to scale.</source>
+   <translation>Bandbreite nicht maßstäblich.</translation>
+  </message>
+  <message>
+   <source>Gap map, preview</source>
+   <translation>Spaltkarte, Vorschau</translation>
+  </message>
+ </context>
+ <context>
+  <name>Loupe</name>
+  <message>
+   <source>Loupe</source>
+   <translation>Lupe</translation>
+  </message>
+  <message>
+   <source>cutter {0} leaves r {1}</source>
+   <translation>Fräser {0} lässt r {1}</translation>
+  </message>
+  <message>
+   <source>plug</source>
+   <translation>Einlage</translation>
+  </message>
+  <message>
+   <source>host</source>
+   <translation>Träger</translation>
+  </message>
+  <message>
+   <source>{0}, true scale</source>
+   <translation>{0}, maßstäblich</translation>
+  </message>
+  <message>
+   <source>1 square = {0}</source>
+   <translation>1 Kästchen = {0}</translation>
+  </message>
+  <message>
+   <source>per side, {0}</source>
+   <translation>je Seite, {0}</translation>
+  </message>
+  <message>
+   <source>{0} overall)</source>
+   <translation>{0} gesamt)</translation>
+  </message>
+ </context>
+ <context>
+  <name>commands</name>
+  <message>
+   <source>Guide</source>
+   <translation>Anleitung</translation>
+  </message>
+  <message>
+   <source>Keyboard</source>
+   <translation>Tastatur</translation>
+  </message>
+  <message>
+   <source>About Inlayfit</source>
+   <translation>Über Inlayfit</translation>
+  </message>
+  <message>
+   <source>Taken back: {0}</source>
+   <translation>Zurückgenommen: {0}</translation>
+  </message>
+  <message>
+   <source>Done again: {0}</source>
+   <translation>Wiederholt: {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>content</name>
+  <message>
+   <source>{0}: {1}</source>
+   <translation>{0}: {1}</translation>
+  </message>
+  <message>
+   <source>{0} drawings</source>
+   <translation>{0} Zeichnungen</translation>
+  </message>
+  <message>
+   <source>a project</source>
+   <translation>ein Projekt</translation>
+  </message>
+  <message>
+   <source>a DXF drawing</source>
+   <translation>eine DXF-Zeichnung</translation>
+  </message>
+  <message>
+   <source>an SVG drawing</source>
+   <translation>eine SVG-Zeichnung</translation>
+  </message>
+ </context>
+ <context>
+  <name>core</name>
+  <message>
+   <source>{plug}, {plug_state} with {plug_cutter}, into {pocket}, {pocket_state} with {pocket_cutter}, {feel} at {clearance} per side ({overall} overall), corners {corners}, {allowance}, {seat} on {glue}, {facing}.</source>
+   <translation>{plug}, {plug_state} mit {plug_cutter}, in {pocket}, {pocket_state} mit {pocket_cutter}, bei {clearance} je Seite ({overall} gesamt) {feel}, Ecken {corners}, {allowance}, auf {glue} {seat}, {facing}.</translation>
+  </message>
+  <message>
+   <source>a plug</source>
+   <translation>eine Einlage</translation>
+  </message>
+  <message>
+   <source>a pocket</source>
+   <translation>eine Tasche</translation>
+  </message>
+  <message>
+   <source>plug</source>
+   <translation>Einlage</translation>
+  </message>
+  <message>
+   <source>pocket</source>
+   <translation>Tasche</translation>
+  </message>
+  <message>
+   <source>to cut</source>
+   <translation>zu schneiden</translation>
+  </message>
+  <message>
+   <source>already cut</source>
+   <translation>schon geschnitten</translation>
+  </message>
+  <message>
+   <source>finished</source>
+   <translation>fertig</translation>
+  </message>
+  <message>
+   <source>{0}, stays</source>
+   <translation>{0}, bleibt</translation>
+  </message>
+  <message>
+   <source>a {0} cutter</source>
+   <translation>Fräser {0}</translation>
+  </message>
+  <message>
+   <source>a {0} kerf</source>
+   <translation>Schnittfuge {0}</translation>
+  </message>
+  <message>
+   <source>no cutter radius</source>
+   <translation>scharfem Werkzeug</translation>
+  </message>
+  <message>
+   <source>won't start</source>
+   <translation>fasst nicht</translation>
+  </message>
+  <message>
+   <source>press</source>
+   <translation>gepresst</translation>
+  </message>
+  <message>
+   <source>tap-in</source>
+   <translation>mit Klopfen</translation>
+  </message>
+  <message>
+   <source>snug</source>
+   <translation>satt</translation>
+  </message>
+  <message>
+   <source>slip</source>
+   <translation>gleitend</translation>
+  </message>
+  <message>
+   <source>rattles</source>
+   <translation>klappernd</translation>
+  </message>
+  <message>
+   <source>rounded to match</source>
+   <translation>passend gerundet</translation>
+  </message>
+  <message>
+   <source>left for hand work</source>
+   <translation>für Handarbeit gelassen</translation>
+  </message>
+  <message>
+   <source>rounded</source>
+   <translation>gerundet</translation>
+  </message>
+  <message>
+   <source>dog-bone</source>
+   <translation>als Knochen</translation>
+  </message>
+  <message>
+   <source>T-bone</source>
+   <translation>als T-Knochen</translation>
+  </message>
+  <message>
+   <source>dog-bone in both</source>
+   <translation>als Knochen in beiden</translation>
+  </message>
+  <message>
+   <source>T-bone in both</source>
+   <translation>als T-Knochen in beiden</translation>
+  </message>
+  <message>
+   <source>dog-bone in the plug</source>
+   <translation>als Knochen in der Einlage</translation>
+  </message>
+  <message>
+   <source>T-bone in the plug</source>
+   <translation>als T-Knochen in der Einlage</translation>
+  </message>
+  <message>
+   <source>left for hand work in the plug</source>
+   <translation>der Einlage für Handarbeit</translation>
+  </message>
+  <message>
+   <source>dog-bone in the pocket</source>
+   <translation>als Knochen in der Tasche</translation>
+  </message>
+  <message>
+   <source>T-bone in the pocket</source>
+   <translation>als T-Knochen in der Tasche</translation>
+  </message>
+  <message>
+   <source>left for hand work in the pocket</source>
+   <translation>der Tasche für Handarbeit</translation>
+  </message>
+  <message>
+   <source>dog-bone in the pocket, T-bone in the plug</source>
+   <translation>als Knochen in der Tasche, T-Knochen in der Einlage</translation>
+  </message>
+  <message>
+   <source>dog-bone in the pocket, left for hand work in the plug</source>
+   <translation>als Knochen in der Tasche, in der Einlage für Handarbeit</translation>
+  </message>
+  <message>
+   <source>T-bone in the pocket, dog-bone in the plug</source>
+   <translation>als T-Knochen in der Tasche, Knochen in der Einlage</translation>
+  </message>
+  <message>
+   <source>T-bone in the pocket, left for hand work in the plug</source>
+   <translation>als T-Knochen in der Tasche, in der Einlage für Handarbeit</translation>
+  </message>
+  <message>
+   <source>left for hand work in the pocket, dog-bone in the plug</source>
+   <translation>in der Tasche für Handarbeit, Knochen in der Einlage</translation>
+  </message>
+  <message>
+   <source>left for hand work in the pocket, T-bone in the plug</source>
+   <translation>in der Tasche für Handarbeit, T-Knochen in der Einlage</translation>
+  </message>
+  <message>
+   <source>Both halves get corners that both cutters can reach.</source>
+   <translation>Beide Hälften bekommen Ecken, die beide Fräser erreichen.</translation>
+  </message>
+  <message>
+   <source>The plug's notches are cut deeper, along the corner's middle.</source>
+   <translation>Die Kerben der Einlage werden tiefer geschnitten, entlang der Eckmitte.</translation>
+  </message>
+  <message>
+   <source>The plug's notches are cut deeper, along one wall.</source>
+   <translation>Die Kerben der Einlage werden tiefer geschnitten, entlang einer Wand.</translation>
+  </message>
+  <message>
+   <source>The pocket's corners are cut deeper, along one wall.</source>
+   <translation>Die Ecken der Tasche werden tiefer geschnitten, entlang einer Wand.</translation>
+  </message>
+  <message>
+   <source>The pocket's corners are pared with a chisel.</source>
+   <translation>Die Ecken der Tasche werden mit dem Stechbeitel nachgestochen.</translation>
+  </message>
+  <message>
+   <source>The pocket's corners are cut deeper; the plug stays sharp.</source>
+   <translation>Die Ecken der Tasche werden tiefer geschnitten; die Einlage bleibt scharf.</translation>
+  </message>
+  <message>
+   <source>The plug's notches are filed.</source>
+   <translation>Die Kerben der Einlage werden gefeilt.</translation>
+  </message>
+  <message>
+   <source>no roughing pass</source>
+   <translation>ohne Schruppgang</translation>
+  </message>
+  <message>
+   <source>{0} left to finish</source>
+   <translation>{0} Aufmaß</translation>
+  </message>
+  <message>
+   <source>flush</source>
+   <translation>bündig</translation>
+  </message>
+  <message>
+   <source>{0} proud</source>
+   <translation>{0} überstehend</translation>
+  </message>
+  <message>
+   <source>{0} below</source>
+   <translation>{0} vertieft</translation>
+  </message>
+  <message>
+   <source>no glue</source>
+   <translation>bloßem Grund</translation>
+  </message>
+  <message>
+   <source>cut face up</source>
+   <translation>Sichtseite oben geschnitten</translation>
+  </message>
+  <message>
+   <source>cut face down</source>
+   <translation>Sichtseite unten geschnitten</translation>
+  </message>
+  <message>
+   <source>Open {0}</source>
+   <translation>{0} öffnen</translation>
+  </message>
+  <message>
+   <source>Add {0} outlines</source>
+   <translation>{0} Umrisse hinzufügen</translation>
+  </message>
+  <message>
+   <source>Remove {0} outlines</source>
+   <translation>{0} Umrisse entfernen</translation>
+  </message>
+  <message>
+   <source>Choose outlines</source>
+   <translation>Umrisse wählen</translation>
+  </message>
+  <message>
+   <source>Choose nothing</source>
+   <translation>Nichts wählen</translation>
+  </message>
+  <message>
+   <source>Choose {0}</source>
+   <translation>{0} wählen</translation>
+  </message>
+  <message>
+   <source>Choose {0} outlines</source>
+   <translation>{0} Umrisse wählen</translation>
+  </message>
+  <message>
+   <source>Name an outline {0}</source>
+   <translation>Umriss {0} nennen</translation>
+  </message>
+  <message>
+   <source>Set clearance to {0} per side</source>
+   <translation>Spiel auf {0} je Seite setzen</translation>
+  </message>
+  <message>
+   <source>Ask for a {0} fit</source>
+   <translation>Sitz wünschen: {0}</translation>
+  </message>
+  <message>
+   <source>Set pocket cutter to {0}</source>
+   <translation>Fräser der Tasche auf {0} setzen</translation>
+  </message>
+  <message>
+   <source>Set plug cutter to {0}</source>
+   <translation>Fräser der Einlage auf {0} setzen</translation>
+  </message>
+  <message>
+   <source>Set pocket kerf to {0}</source>
+   <translation>Schnittfuge der Tasche auf {0} setzen</translation>
+  </message>
+  <message>
+   <source>Set plug kerf to {0}</source>
+   <translation>Schnittfuge der Einlage auf {0} setzen</translation>
+  </message>
+  <message>
+   <source>Set finishing allowance to {0}</source>
+   <translation>Schlichtaufmaß auf {0} setzen</translation>
+  </message>
+  <message>
+   <source>Mark pocket as {0}</source>
+   <translation>Tasche als {0} kennzeichnen</translation>
+  </message>
+  <message>
+   <source>Mark plug as {0}</source>
+   <translation>Einlage als {0} kennzeichnen</translation>
+  </message>
+  <message>
+   <source>Set pocket corners to {0}</source>
+   <translation>Ecken der Tasche: {0}</translation>
+  </message>
+  <message>
+   <source>Set plug corners to {0}</source>
+   <translation>Ecken der Einlage: {0}</translation>
+  </message>
+  <message>
+   <source>Set corners to {0}</source>
+   <translation>Ecken: {0}</translation>
+  </message>
+  <message>
+   <source>Use as pocket</source>
+   <translation>Als Tasche nehmen</translation>
+  </message>
+  <message>
+   <source>Use as plug</source>
+   <translation>Als Einlage nehmen</translation>
+  </message>
+  <message>
+   <source>Call the pocket {0}</source>
+   <translation>Tasche {0} nennen</translation>
+  </message>
+  <message>
+   <source>Call the plug {0}</source>
+   <translation>Einlage {0} nennen</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>Change the stack</source>
+   <translation>Aufbau ändern</translation>
+  </message>
+  <message>
+   <source>Cut face up</source>
+   <translation>Mit Sichtseite oben schneiden</translation>
+  </message>
+  <message>
+   <source>Cut face down</source>
+   <translation>Mit Sichtseite unten schneiden</translation>
+  </message>
+  <message>
+   <source>Show lengths in {0}</source>
+   <translation>Längen in {0} zeigen</translation>
+  </message>
+  <message>
+   <source>Change how the drawing is read</source>
+   <translation>Zeichnung anders lesen</translation>
+  </message>
+  <message>
+   <source>Read the drawing in {0}</source>
+   <translation>Zeichnung in {0} lesen</translation>
+  </message>
+  <message>
+   <source>Record a {0} trial</source>
+   <translation>Versuch festhalten: {0}</translation>
+  </message>
+  <message>
+   <source>pasted outlines</source>
+   <translation>eingefügte Umrisse</translation>
+  </message>
+  <message>
+   <source>Nothing is chosen.</source>
+   <translation>Nichts ist gewählt.</translation>
+  </message>
+  <message>
+   <source>Click an outline to fit it.</source>
+   <translation>Klicken Sie einen Umriss an, um ihn einzupassen.</translation>
+  </message>
+  <message>
+   <source>Open the outline of a pocket or a plug.</source>
+   <translation>Öffnen Sie den Umriss einer Tasche oder Einlage.</translation>
+  </message>
+  <message>
+   <source>Will not go in yet.</source>
+   <translation>Geht noch nicht hinein.</translation>
+  </message>
+  <message>
+   <source>Not ready to cut.</source>
+   <translation>Noch nicht bereit zum Schneiden.</translation>
+  </message>
+  <message>
+   <source>Look before cutting.</source>
+   <translation>Vor dem Schneiden ansehen.</translation>
+  </message>
+  <message>
+   <source>Has to be pressed in.</source>
+   <translation>Muss eingepresst werden.</translation>
+  </message>
+  <message>
+   <source>Goes in.</source>
+   <translation>Geht hinein.</translation>
+  </message>
+  <message>
+   <source>Tightest {0}, over {1} fittings.</source>
+   <translation>Engste Stelle {0}, über {1} Passungen.</translation>
+  </message>
+  <message>
+   <source>Tightest {0}, loosest {1}.</source>
+   <translation>Engste Stelle {0}, weiteste {1}.</translation>
+  </message>
+  <message>
+   <source>{0} per side ({1} overall)</source>
+   <translation>{0} je Seite ({1} gesamt)</translation>
+  </message>
+  <message>
+   <source>bites</source>
+   <translation>klemmt</translation>
+  </message>
+  <message>
+   <source>tight</source>
+   <translation>eng</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <translation>richtig</translation>
+  </message>
+  <message>
+   <source>slack</source>
+   <translation>locker</translation>
+  </message>
+  <message>
+   <source>loose</source>
+   <translation>lose</translation>
+  </message>
+  <message>
+   <source>under {0}</source>
+   <translation>unter {0}</translation>
+  </message>
+  <message>
+   <source>to {0}</source>
+   <translation>bis {0}</translation>
+  </message>
+  <message>
+   <source>over {0}</source>
+   <translation>über {0}</translation>
+  </message>
+  <message>
+   <source>per side ({0} overall)</source>
+   <translation>je Seite ({0} gesamt)</translation>
+  </message>
+  <message>
+   <source>copper</source>
+   <translation>Kupfer</translation>
+  </message>
+  <message>
+   <source>leaf</source>
+   <translation>Blatt</translation>
+  </message>
+  <message>
+   <source>cherry</source>
+   <translation>Kirsche</translation>
+  </message>
+  <message>
+   <source>disc</source>
+   <translation>Scheibe</translation>
+  </message>
+  <message>
+   <source>thin glue</source>
+   <translation>dünnem Kleber</translation>
+  </message>
+  <message>
+   <source>Relieve the plug</source>
+   <translation>Einlage freistellen</translation>
+  </message>
+  <message>
+   <source>Relieve the pocket</source>
+   <translation>Tasche freistellen</translation>
+  </message>
+  <message>
+   <source>Use a snug clearance</source>
+   <translation>Sattes Spiel nehmen</translation>
+  </message>
+  <message>
+   <source>Its corners are sharp</source>
+   <translation>Ihre Ecken sind scharf</translation>
+  </message>
+  <message>
+   <source>Cut the plug</source>
+   <translation>Einlage schneiden</translation>
+  </message>
+ </context>
+ <context>
+  <name>Documents</name>
+  <message>
+   <source>The clipboard holds no outline; copy an SVG or DXF, or a file of that kind.</source>
+   <translation>Die Zwischenablage enthält keinen Umriss; kopieren Sie SVG oder DXF oder eine solche Datei.</translation>
+  </message>
+  <message>
+   <source>The drawing is not there any more; open it again to read it in another unit.</source>
+   <translation>Die Zeichnung ist nicht mehr da; öffnen Sie sie neu, um sie in einer anderen Einheit zu lesen.</translation>
+  </message>
+  <message>
+   <source>Sample</source>
+   <translation>Beispiel</translation>
+  </message>
+  <message>
+   <source>this work</source>
+   <translation>diese Arbeit</translation>
+  </message>
+  <message>
+   <source>Pasted outlines</source>
+   <translation>Eingefügte Umrisse</translation>
+  </message>
+  <message>
+   <source>the clipboard</source>
+   <translation>der Zwischenablage</translation>
+  </message>
+  <message>
+   <source>1 outline</source>
+   <translation>1 Umriss</translation>
+  </message>
+  <message>
+   <source>{0} outlines</source>
+   <translation>{0} Umrisse</translation>
+  </message>
+  <message>
+   <source>Read {0} from {1}</source>
+   <translation>{0} aus {1} gelesen</translation>
+  </message>
+  <message>
+   <source>A project cannot be added to other work; open it by itself.</source>
+   <translation>Ein Projekt lässt sich nicht zu anderer Arbeit hinzufügen; öffnen Sie es für sich.</translation>
+  </message>
+  <message>
+   <source>Opened {0}</source>
+   <translation>{0} geöffnet</translation>
+  </message>
+  <message>
+   <source>{0} was changed since; this work keeps the outlines as they were.</source>
+   <translation>{0} wurde seitdem geändert; diese Arbeit behält die Umrisse, wie sie waren.</translation>
+  </message>
+  <message>
+   <source>Saved {0}</source>
+   <translation>{0} gespeichert</translation>
+  </message>
+  <message>
+   <source>Nothing is chosen; choose an outline to write.</source>
+   <translation>Nichts ist gewählt; wählen Sie einen Umriss zum Schreiben.</translation>
+  </message>
+  <message>
+   <source>There is nothing to cut yet; mend what the checks say first.</source>
+   <translation>Es gibt noch nichts zu schneiden; beheben Sie zuerst, was die Prüfungen sagen.</translation>
+  </message>
+  <message>
+   <source>1 file</source>
+   <translation>1 Datei</translation>
+  </message>
+  <message>
+   <source>{0} files</source>
+   <translation>{0} Dateien</translation>
+  </message>
+  <message>
+   <source>Wrote {0} into {1}</source>
+   <translation>{0} nach {1} geschrieben</translation>
+  </message>
+  <message>
+   <source>Writing failed ({0}); nothing was changed.</source>
+   <translation>Schreiben misslang ({0}); nichts wurde geändert.</translation>
+  </message>
+  <message>
+   <source>untitled work</source>
+   <translation>Arbeit ohne Namen</translation>
+  </message>
+  <message>
+   <source>Recovered work</source>
+   <translation>Wiederhergestellte Arbeit</translation>
+  </message>
+  <message>
+   <source>Recovered {0}; it is not saved yet</source>
+   <translation>{0} wiederhergestellt; noch nicht gespeichert</translation>
+  </message>
+ </context>
+ <context>
+  <name>TextPage</name>
+  <message>
+   <source>&amp;Close</source>
+   <translation>&amp;Schließen</translation>
+  </message>
+ </context>
+ <context>
+  <name>help</name>
+  <message>
+   <source>Everywhere</source>
+   <translation>Überall</translation>
+  </message>
+  <message>
+   <source>On the gap map</source>
+   <translation>Auf der Spaltkarte</translation>
+  </message>
+  <message>
+   <source>On the fit ruler</source>
+   <translation>Auf dem Passlineal</translation>
+  </message>
+  <message>
+   <source>Plugs that fit their pockets. MIT licence; all calculation happens on this computer.</source>
+   <translation>Einlagen, die in ihre Taschen passen. MIT-Lizenz; gerechnet wird nur auf diesem Rechner.</translation>
+  </message>
+  <message>
+   <source>From a drawing to a plug that fits</source>
+   <translation>Von der Zeichnung zur passenden Einlage</translation>
+  </message>
+  <message>
+   <source>Open the outline of a pocket, or drop it on the window. The sentence at the top says the whole job; change any box in it.</source>
+   <translation>Öffnen Sie den Umriss einer Tasche, oder legen Sie ihn auf dem Fenster ab. Der Satz oben sagt die ganze Aufgabe; ändern Sie jedes Feld darin.</translation>
+  </message>
+  <message>
+   <source>The verdict below it says whether the plug goes in, and offers the one thing to do if not.</source>
+   <translation>Das Urteil darunter sagt, ob die Einlage hineingeht, und bietet an, was sonst zu tun ist.</translation>
+  </message>
+  <message>
+   <source>Drag the handle of the fit ruler, or type a clearance. It is always the gap at one wall, “per side”; overall is twice that.</source>
+   <translation>Ziehen Sie den Griff des Passlineals, oder geben Sie ein Spiel ein. Es ist immer der Spalt an einer Wand, „je Seite“; gesamt ist das Doppelte.</translation>
+  </message>
+  <message>
+   <source>Walk the tightest places with N on the map. The loupe shows each at true scale.</source>
+   <translation>Gehen Sie mit N auf der Karte die engsten Stellen durch. Die Lupe zeigt jede maßstäblich.</translation>
+  </message>
+  <message>
+   <source>Choose “Save outlines to cut”. Both halves are written as DXF and SVG, read back and compared.</source>
+   <translation>Wählen Sie „Umrisse zum Schneiden speichern“. Beide Hälften werden als DXF und SVG geschrieben, zurückgelesen und verglichen.</translation>
+  </message>
+  <message>
+   <source>The words</source>
+   <translation>Die Wörter</translation>
+  </message>
+  <message>
+   <source>Pocket and plug: the recess, and what fills it. The host is the part with the pocket.</source>
+   <translation>Tasche und Einlage: die Vertiefung, und was sie füllt. Der Träger ist das Teil mit der Tasche.</translation>
+  </message>
+  <message>
+   <source>Clearance per side: the gap at one wall. Negative is interference: the plug is larger.</source>
+   <translation>Spiel je Seite: der Spalt an einer Wand. Negativ ist Übermaß: die Einlage ist größer.</translation>
+  </message>
+  <message>
+   <source>To cut, already cut, finished: only a half that is to cut may change.</source>
+   <translation>Zu schneiden, schon geschnitten, fertig: nur eine Hälfte, die noch zu schneiden ist, darf sich ändern.</translation>
+  </message>
+  <message>
+   <source>As cut: what a round cutter really leaves, not what was drawn.</source>
+   <translation>Wie geschnitten: was ein runder Fräser wirklich lässt, nicht was gezeichnet wurde.</translation>
+  </message>
+  <message>
+   <source>Corner relief: what is done where a round cutter cannot go.</source>
+   <translation>Eckenfreistellung: was geschieht, wohin ein runder Fräser nicht kommt.</translation>
+  </message>
+  <message>
+   <source>Finishing allowance: stock that roughing leaves on the wall for the finishing pass.</source>
+   <translation>Schlichtaufmaß: was das Schruppen an der Wand für den Schlichtgang lässt.</translation>
+  </message>
+  <message>
+   <source>Proud, flush, below: where the plug ends against the host's face.</source>
+   <translation>Überstehend, bündig, vertieft: wo die Einlage gegen die Trägerfläche endet.</translation>
+  </message>
+  <message>
+   <source>How it is worked out</source>
+   <translation>Wie gerechnet wird</translation>
+  </message>
+  <message>
+   <source>A cutter of radius R reaches all that its disk can sweep inside the pocket: corners come out round.</source>
+   <translation>Ein Fräser vom Radius R erreicht alles, was seine Scheibe in der Tasche überstreicht: Ecken werden rund.</translation>
+  </message>
+  <message>
+   <source>The plug is the pocket shrunk by the clearance. Its own cutter runs outside it and fills its notches; where that would bite, the notch is relieved, or both halves are rounded to match.</source>
+   <translation>Die Einlage ist die Tasche, um das Spiel verkleinert. Ihr Fräser läuft außen und füllt ihre Kerben; wo das anstieße, wird die Kerbe freigestellt, oder beide Hälften werden passend gerundet.</translation>
+  </message>
+  <message>
+   <source>The gap is measured along both walls, both ways. Whether the plug goes in rests on the smallest gap, never on the mean.</source>
+   <translation>Der Spalt wird entlang beider Wände gemessen, in beide Richtungen. Ob die Einlage hineingeht, entscheidet der kleinste Spalt, nie der mittlere.</translation>
+  </message>
+  <message>
+   <source>Cautions</source>
+   <translation>Vorsicht</translation>
+  </message>
+  <message>
+   <source>Measure the cutter: an error in its diameter costs its full amount per side.</source>
+   <translation>Messen Sie den Fräser: ein Fehler im Durchmesser geht je Seite voll ein.</translation>
+  </message>
+  <message>
+   <source>Cut a trial before the good piece. The feel words are a place to start, not a promise.</source>
+   <translation>Schneiden Sie erst einen Versuch. Die Sitzwörter sind ein Anfang, kein Versprechen.</translation>
+  </message>
+  <message>
+   <source>Press fits store force: load straight, wear eye protection, keep hands clear.</source>
+   <translation>Presssitze speichern Kraft: gerade einpressen, Augenschutz tragen, Hände fernhalten.</translation>
+  </message>
+  <message>
+   <source>The program does not know your machine, your material or your clamps. You do.</source>
+   <translation>Das Programm kennt weder Ihre Maschine noch Ihren Werkstoff noch Ihre Spannmittel. Sie schon.</translation>
+  </message>
+  <message>
+   <source>next tight spot</source>
+   <translation>nächste enge Stelle</translation>
+  </message>
+  <message>
+   <source>previous tight spot</source>
+   <translation>vorige enge Stelle</translation>
+  </message>
+  <message>
+   <source>zoom about the middle</source>
+   <translation>um die Mitte zoomen</translation>
+  </message>
+  <message>
+   <source>move the map</source>
+   <translation>Karte bewegen</translation>
+  </message>
+  <message>
+   <source>fit to view</source>
+   <translation>alles zeigen</translation>
+  </message>
+  <message>
+   <source>measure between two points</source>
+   <translation>zwischen zwei Punkten messen</translation>
+  </message>
+  <message>
+   <source>move the map; the loupe follows the pointer while Space is held</source>
+   <translation>Karte bewegen; die Lupe folgt dem Zeiger, solange die Leertaste gehalten wird</translation>
+  </message>
+  <message>
+   <source>1 micrometre</source>
+   <translation>1 Mikrometer</translation>
+  </message>
+  <message>
+   <source>10 micrometres</source>
+   <translation>10 Mikrometer</translation>
+  </message>
+  <message>
+   <source>50 micrometres</source>
+   <translation>50 Mikrometer</translation>
+  </message>
+  <message>
+   <source>back to where the drag began</source>
+   <translation>zurück zum Anfang des Ziehens</translation>
+  </message>
+ </context>
+ <context>
+  <name>MapLink</name>
+  <message>
+   <source>gap {0}</source>
+   <translation>Spalt {0}</translation>
+  </message>
+  <message>
+   <source>Measured {0}: {1} across, {2} up</source>
+   <translation>Gemessen {0}: {1} quer, {2} hoch</translation>
+  </message>
+  <message>
+   <source>zoom {0} %</source>
+   <translation>Zoom {0} %</translation>
+  </message>
+ </context>
+ <context>
+  <name>menus</name>
+  <message>
+   <source>Open &amp;recent</source>
+   <translation>&amp;Zuletzt geöffnet</translation>
+  </message>
+  <message>
+   <source>&amp;File</source>
+   <translation>&amp;Datei</translation>
+  </message>
+  <message>
+   <source>&amp;Edit</source>
+   <translation>&amp;Bearbeiten</translation>
+  </message>
+  <message>
+   <source>&amp;View</source>
+   <translation>&amp;Ansicht</translation>
+  </message>
+  <message>
+   <source>&amp;Unit</source>
+   <translation>&amp;Einheit</translation>
+  </message>
+  <message>
+   <source>&amp;Colours</source>
+   <translation>&amp;Farben</translation>
+  </message>
+  <message>
+   <source>H&amp;alves</source>
+   <translation>&amp;Hälften</translation>
+  </message>
+  <message>
+   <source>&amp;Help</source>
+   <translation>H&amp;ilfe</translation>
+  </message>
+ </context>
+ <context>
+  <name>CheckRow</name>
+  <message>
+   <source>Blocks</source>
+   <translation>Sperrt</translation>
+  </message>
+  <message>
+   <source>Look</source>
+   <translation>Ansehen</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <source>Show</source>
+   <translation>Zeigen</translation>
+  </message>
+  <message>
+   <source>Show: {0}</source>
+   <translation>Zeigen: {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>ChecksPanel</name>
+  <message>
+   <source>Checks</source>
+   <translation>Prüfungen</translation>
+  </message>
+  <message>
+   <source>Nothing stands in the way of cutting.</source>
+   <translation>Dem Schneiden steht nichts im Weg.</translation>
+  </message>
+  <message>
+   <source>Before cutting</source>
+   <translation>Vor dem Schneiden</translation>
+  </message>
+  <message>
+   <source>Notes on the drawing</source>
+   <translation>Hinweise zur Zeichnung</translation>
+  </message>
+  <message>
+   <source>{0} more of the same kind are in the report that the export writes.</source>
+   <translation>{0} weitere dieser Art stehen im Bericht der Ausgabe.</translation>
+  </message>
+ </context>
+ <context>
+  <name>DropHalves</name>
+  <message>
+   <source>Drop an outline: left half as pocket, right half as plug</source>
+   <translation>Umriss ablegen: linke Hälfte als Tasche, rechte als Einlage</translation>
+  </message>
+  <message>
+   <source>drop on this half: use as pocket</source>
+   <translation>hier ablegen: als Tasche nehmen</translation>
+  </message>
+  <message>
+   <source>drop on this half: use as plug</source>
+   <translation>hier ablegen: als Einlage nehmen</translation>
+  </message>
+ </context>
+ <context>
+  <name>RecentRow</name>
+  <message>
+   <source>moved or on another disk, press to look for it</source>
+   <translation>verschoben oder auf anderem Laufwerk, drücken zum Suchen</translation>
+  </message>
+ </context>
+ <context>
+  <name>EmptyPage</name>
+  <message>
+   <source>Drop the outline of a pocket or a plug here.</source>
+   <translation>Legen Sie hier den Umriss einer Tasche oder Einlage ab.</translation>
+  </message>
+  <message>
+   <source>You get the other half, where it will be tight, and files to cut.</source>
+   <translation>Sie bekommen die andere Hälfte, wo es eng wird, und Dateien zum Schneiden.</translation>
+  </message>
+  <message>
+   <source>&amp;Open outline</source>
+   <translation>Umriss ö&amp;ffnen</translation>
+  </message>
+  <message>
+   <source>Try the &amp;sample</source>
+   <translation>&amp;Beispiel ansehen</translation>
+  </message>
+  <message>
+   <source>DXF or SVG. Paste works too. Your file is never changed.</source>
+   <translation>DXF oder SVG. Einfügen geht auch. Ihre Datei wird nie geändert.</translation>
+  </message>
+ </context>
+ <context>
+  <name>RecentPanel</name>
+  <message>
+   <source>Recent work</source>
+   <translation>Letzte Arbeiten</translation>
+  </message>
+  <message>
+   <source>Clear list</source>
+   <translation>Liste leeren</translation>
+  </message>
+  <message>
+   <source>What you open will be listed here.</source>
+   <translation>Was Sie öffnen, steht dann hier.</translation>
+  </message>
+  <message>
+   <source>About the sample</source>
+   <translation>Zum Beispiel</translation>
+  </message>
+  <message>
+   <source>A leaf fitted into a disc, with one check left open on purpose. Change anything; undo takes it all back.</source>
+   <translation>Ein Blatt, in eine Scheibe eingepasst; eine Prüfung ist mit Absicht offen. Ändern Sie alles; Rückgängig nimmt es zurück.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Legend</name>
+  <message>
+   <source>Legend of the gap map</source>
+   <translation>Legende der Spaltkarte</translation>
+  </message>
+ </context>
+ <context>
+  <name>OverlayButtons</name>
+  <message>
+   <source>Roughing</source>
+   <translation>Schruppen</translation>
+  </message>
+  <message>
+   <source>The outlines of the roughing pass, if any.</source>
+   <translation>Die Umrisse des Schruppgangs, wenn es einen gibt.</translation>
+  </message>
+  <message>
+   <source>Left in corners</source>
+   <translation>Rest in Ecken</translation>
+  </message>
+  <message>
+   <source>Stock the cutter cannot reach.</source>
+   <translation>Werkstoff, den der Fräser nicht erreicht.</translation>
+  </message>
+  <message>
+   <source>Relief</source>
+   <translation>Freistellung</translation>
+  </message>
+  <message>
+   <source>Where a corner was cut away.</source>
+   <translation>Wo eine Ecke weggeschnitten wurde.</translation>
+  </message>
+  <message>
+   <source>Cutter</source>
+   <translation>Fräser</translation>
+  </message>
+  <message>
+   <source>The cutter at the pointer, to scale.</source>
+   <translation>Der Fräser am Zeiger, maßstäblich.</translation>
+  </message>
+  <message>
+   <source>Measure</source>
+   <translation>Messen</translation>
+  </message>
+  <message>
+   <source>Click two points; they snap. Key M.</source>
+   <translation>Zwei Punkte anklicken; sie rasten ein. Taste M.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Notice</name>
+  <message>
+   <source>Dismiss</source>
+   <translation>Schließen</translation>
+  </message>
+ </context>
+ <context>
+  <name>OutlineRow</name>
+  <message>
+   <source>leads</source>
+   <translation>führt</translation>
+  </message>
+ </context>
+ <context>
+  <name>OutlinesPanel</name>
+  <message>
+   <source>What is chosen here is fitted and written. The first one leads.</source>
+   <translation>Was hier gewählt ist, wird eingepasst und geschrieben. Der erste führt.</translation>
+  </message>
+  <message>
+   <source>Outlines of the drawing</source>
+   <translation>Umrisse der Zeichnung</translation>
+  </message>
+ </context>
+ <context>
+  <name>RulerBar</name>
+  <message>
+   <source>Fit ruler</source>
+   <translation>Passlineal</translation>
+  </message>
+  <message>
+   <source>Zones are a start; your trials move them.</source>
+   <translation>Die Zonen sind ein Anfang; Ihre Versuche verschieben sie.</translation>
+  </message>
+  <message>
+   <source>Clearance per side beside the ruler</source>
+   <translation>Spiel je Seite neben dem Lineal</translation>
+  </message>
+  <message>
+   <source>Clearance per side: the gap at one wall; overall is twice that.</source>
+   <translation>Spiel je Seite: der Spalt an einer Wand; gesamt ist das Doppelte.</translation>
+  </message>
+  <message>
+   <source>clearance per side, {0}</source>
+   <translation>Spiel je Seite, {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>SentenceBar</name>
+  <message>
+   <source>&lt;b&gt;Checks&lt;/b&gt;&lt;br&gt;What to look at before cutting, the heaviest first.</source>
+   <translation>&lt;b&gt;Prüfungen&lt;/b&gt;&lt;br&gt;Was vor dem Schneiden anzusehen ist, das Schwerste zuerst.</translation>
+  </message>
+  <message>
+   <source>The whole job is this sentence. Once an outline is open, every box in it can be changed.</source>
+   <translation>Die ganze Aufgabe ist dieser Satz. Ist ein Umriss offen, lässt sich jedes Feld darin ändern.</translation>
+  </message>
+  <message>
+   <source>Plug</source>
+   <translation>Einlage</translation>
+  </message>
+  <message>
+   <source>Pocket</source>
+   <translation>Tasche</translation>
+  </message>
+  <message>
+   <source>What it is called and made of, as the cut sheet will say it.</source>
+   <translation>Wie sie heißt und woraus sie ist, so wie es auf dem Werkblatt steht.</translation>
+  </message>
+  <message>
+   <source>Name of the {0}</source>
+   <translation>Name ({0})</translation>
+  </message>
+  <message>
+   <source>Material of the {0}</source>
+   <translation>Werkstoff ({0})</translation>
+  </message>
+  <message>
+   <source>&amp;Name</source>
+   <translation>&amp;Name</translation>
+  </message>
+  <message>
+   <source>&amp;Material</source>
+   <translation>&amp;Werkstoff</translation>
+  </message>
+  <message>
+   <source>State of the {0}</source>
+   <translation>Zustand ({0})</translation>
+  </message>
+  <message>
+   <source>Not cut yet: it may be shaped to match.</source>
+   <translation>Noch nicht geschnitten: sie darf angepasst werden.</translation>
+  </message>
+  <message>
+   <source>It is what it is and never changes; the other half gives way.</source>
+   <translation>Sie ist, wie sie ist, und ändert sich nie; die andere Hälfte gibt nach.</translation>
+  </message>
+  <message>
+   <source>Finished or coated: not even bench work is possible.</source>
+   <translation>Fertig oder beschichtet: auch Handarbeit ist nicht mehr möglich.</translation>
+  </message>
+  <message>
+   <source>Only a half that is to cut may change.</source>
+   <translation>Nur eine Hälfte, die noch zu schneiden ist, darf sich ändern.</translation>
+  </message>
+  <message>
+   <source>Cutter of the {0}</source>
+   <translation>Fräser ({0})</translation>
+  </message>
+  <message>
+   <source>Its measured diameter: an error here costs its full amount per side.</source>
+   <translation>Sein gemessener Durchmesser: ein Fehler geht je Seite voll ein.</translation>
+  </message>
+  <message>
+   <source>Cutter diameter</source>
+   <translation>Fräserdurchmesser</translation>
+  </message>
+  <message>
+   <source>It is the &amp;kerf of a beam or blade</source>
+   <translation>Es ist die Schnitt&amp;fuge von Strahl oder Klinge</translation>
+  </message>
+  <message>
+   <source>&amp;Diameter</source>
+   <translation>&amp;Durchmesser</translation>
+  </message>
+  <message>
+   <source>Feel</source>
+   <translation>Sitz</translation>
+  </message>
+  <message>
+   <source>How it goes together; picking a word sets the clearance.</source>
+   <translation>Wie es zusammengeht; ein Wort zu wählen setzt das Spiel.</translation>
+  </message>
+  <message>
+   <source>Clearance per side</source>
+   <translation>Spiel je Seite</translation>
+  </message>
+  <message>
+   <source>Clearance per side: the gap at one wall; negative is interference.
+Type 0.05, 2 thou, 1/64 in …</source>
+   <translation>Spiel je Seite: der Spalt an einer Wand; negativ ist Übermaß.
+Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
+  </message>
+  <message>
+   <source>Corners</source>
+   <translation>Ecken</translation>
+  </message>
+  <message>
+   <source>What is done where a round cutter cannot go.</source>
+   <translation>Was geschieht, wohin ein runder Fräser nicht kommt.</translation>
+  </message>
+  <message>
+   <source>Finishing allowance</source>
+   <translation>Schlichtaufmaß</translation>
+  </message>
+  <message>
+   <source>Stock that roughing leaves on both walls for the finishing pass; 0 for none.</source>
+   <translation>Was das Schruppen an beiden Wänden für den Schlichtgang stehen lässt; 0 für nichts.</translation>
+  </message>
+  <message>
+   <source>&amp;Leave on the wall</source>
+   <translation>An der Wand &amp;lassen</translation>
+  </message>
+  <message>
+   <source>Seat</source>
+   <translation>Höhe</translation>
+  </message>
+  <message>
+   <source>How far above the host face the plug shall end; negative is below.</source>
+   <translation>Wie weit die Einlage über der Trägerfläche enden soll; negativ ist darunter.</translation>
+  </message>
+  <message>
+   <source>Above the host face</source>
+   <translation>Über der Trägerfläche</translation>
+  </message>
+  <message>
+   <source>&amp;Above the host face</source>
+   <translation>&amp;Über der Trägerfläche</translation>
+  </message>
+  <message>
+   <source>Under the plug</source>
+   <translation>Unter der Einlage</translation>
+  </message>
+  <message>
+   <source>Tape or glue under it, as thick as it ends up.</source>
+   <translation>Klebeband oder Kleber darunter, so dick wie am Ende.</translation>
+  </message>
+  <message>
+   <source>Tape or glue</source>
+   <translation>Klebeband oder Kleber</translation>
+  </message>
+  <message>
+   <source>Thickness of tape or glue</source>
+   <translation>Dicke von Klebeband oder Kleber</translation>
+  </message>
+  <message>
+   <source>&amp;Tape or glue</source>
+   <translation>&amp;Klebeband oder Kleber</translation>
+  </message>
+  <message>
+   <source>Th&amp;ickness</source>
+   <translation>&amp;Dicke</translation>
+  </message>
+  <message>
+   <source>The side that shows faces the cutter: cut as drawn.</source>
+   <translation>Die Sichtseite zeigt zum Fräser: wie gezeichnet schneiden.</translation>
+  </message>
+  <message>
+   <source>The side that shows lies on the bed: the outline is cut mirrored.</source>
+   <translation>Die Sichtseite liegt auf dem Tisch: der Umriss wird gespiegelt geschnitten.</translation>
+  </message>
+  <message>
+   <source>Facing</source>
+   <translation>Lage</translation>
+  </message>
+  <message>
+   <source>Which side of the plug faces the cutter.</source>
+   <translation>Welche Seite der Einlage zum Fräser zeigt.</translation>
+  </message>
+  <message>
+   <source>{0} fittings, each:</source>
+   <translation>{0} Passungen, jede:</translation>
+  </message>
+  <message>
+   <source>{0} fittings, the first:</source>
+   <translation>{0} Passungen, die erste:</translation>
+  </message>
+  <message>
+   <source>Fit sentence</source>
+   <translation>Passsatz</translation>
+  </message>
+  <message>
+   <source>That half is made already and stays as it is.</source>
+   <translation>Diese Hälfte gibt es schon; sie bleibt, wie sie ist.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SpotPanel</name>
+  <message>
+   <source>Loupe</source>
+   <translation>Lupe</translation>
+  </message>
+  <message>
+   <source>Previous tight spot</source>
+   <translation>Vorige enge Stelle</translation>
+  </message>
+  <message>
+   <source>Next tight spot</source>
+   <translation>Nächste enge Stelle</translation>
+  </message>
+  <message>
+   <source>Walks the tightest places, the worst first.</source>
+   <translation>Geht die engsten Stellen durch, die schlimmste zuerst.</translation>
+  </message>
+  <message>
+   <source>at the pointer</source>
+   <translation>am Zeiger</translation>
+  </message>
+  <message>
+   <source>spot {0} of {1}</source>
+   <translation>Stelle {0} von {1}</translation>
+  </message>
+ </context>
+ <context>
+  <name>StackPanel</name>
+  <message>
+   <source>Stack</source>
+   <translation>Aufbau</translation>
+  </message>
+  <message>
+   <source>Pocket depth</source>
+   <translation>Tiefe der Tasche</translation>
+  </message>
+  <message>
+   <source>Plug thickness</source>
+   <translation>Dicke der Einlage</translation>
+  </message>
+  <message>
+   <source>Readings vary by ±</source>
+   <translation>Messwerte schwanken um ±</translation>
+  </message>
+  <message>
+   <source>Depth</source>
+   <translation>Tiefe</translation>
+  </message>
+  <message>
+   <source>Thickness</source>
+   <translation>Dicke</translation>
+  </message>
+  <message>
+   <source>Varies by ±</source>
+   <translation>Schwankt um ±</translation>
+  </message>
+  <message>
+   <source>plug</source>
+   <translation>Einlage</translation>
+  </message>
+  <message>
+   <source>host</source>
+   <translation>Träger</translation>
+  </message>
+ </context>
+ <context>
+  <name>StatusStrip</name>
+  <message>
+   <source>Message</source>
+   <translation>Meldung</translation>
+  </message>
+  <message>
+   <source>Progress</source>
+   <translation>Fortschritt</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <source>unit {0}</source>
+   <translation>Einheit {0}</translation>
+  </message>
+  <message>
+   <source>Unit</source>
+   <translation>Einheit</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Unit&lt;/b&gt;&lt;br&gt;Shows every length in another unit; nothing else changes.</source>
+   <translation>&lt;b&gt;Einheit&lt;/b&gt;&lt;br&gt;Zeigt jede Länge in einer anderen Einheit; sonst ändert sich nichts.</translation>
+  </message>
+  <message>
+   <source>millimetres</source>
+   <translation>Millimeter</translation>
+  </message>
+  <message>
+   <source>inches</source>
+   <translation>Zoll</translation>
+  </message>
+  <message>
+   <source>thou (0.001 in)</source>
+   <translation>Tausendstel Zoll</translation>
+  </message>
+ </context>
+ <context>
+  <name>VerdictBar</name>
+  <message>
+   <source>Verdict</source>
+   <translation>Urteil</translation>
+  </message>
+  <message>
+   <source>Show</source>
+   <translation>Zeigen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Show&lt;/b&gt;&lt;br&gt;Goes to the place in the gap map and the loupe.</source>
+   <translation>&lt;b&gt;Zeigen&lt;/b&gt;&lt;br&gt;Geht zur Stelle in Spaltkarte und Lupe.</translation>
+  </message>
+  <message>
+   <source>Mend</source>
+   <translation>Beheben</translation>
+  </message>
+ </context>
+ <context>
+  <name>prompts</name>
+  <message>
+   <source>Drawings and projects</source>
+   <translation>Zeichnungen und Projekte</translation>
+  </message>
+  <message>
+   <source>All files</source>
+   <translation>Alle Dateien</translation>
+  </message>
+  <message>
+   <source>Open outline</source>
+   <translation>Umriss öffnen</translation>
+  </message>
+  <message>
+   <source>Inlayfit project</source>
+   <translation>Inlayfit-Projekt</translation>
+  </message>
+  <message>
+   <source>Save project</source>
+   <translation>Projekt speichern</translation>
+  </message>
+  <message>
+   <source>Write outlines into this folder</source>
+   <translation>Umrisse in diesen Ordner schreiben</translation>
+  </message>
+  <message>
+   <source>Unsaved work</source>
+   <translation>Nicht gespeicherte Arbeit</translation>
+  </message>
+  <message>
+   <source>Save the work on “{0}”?</source>
+   <translation>Arbeit an „{0}“ speichern?</translation>
+  </message>
+  <message>
+   <source>No project file holds it yet. Without saving, it is gone.</source>
+   <translation>Noch keine Projektdatei enthält sie. Ohne Speichern ist sie weg.</translation>
+  </message>
+  <message>
+   <source>&amp;Save</source>
+   <translation>&amp;Speichern</translation>
+  </message>
+  <message>
+   <source>&amp;Leave without saving</source>
+   <translation>&amp;Ohne Speichern verlassen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>Files are there already</source>
+   <translation>Dateien sind schon da</translation>
+  </message>
+  <message>
+   <source>Replace {0} files in “{1}”?</source>
+   <translation>{0} Dateien in „{1}“ ersetzen?</translation>
+  </message>
+  <message>
+   <source>&amp;Replace</source>
+   <translation>&amp;Ersetzen</translation>
+  </message>
+  <message>
+   <source>Recover work</source>
+   <translation>Arbeit wiederherstellen</translation>
+  </message>
+  <message>
+   <source>Unsaved work on “{0}” was found, last changed {1}.</source>
+   <translation>Nicht gespeicherte Arbeit an „{0}“ wurde gefunden, zuletzt geändert {1}.</translation>
+  </message>
+  <message>
+   <source>The program ended without closing. The project file itself was not touched.</source>
+   <translation>Das Programm endete, ohne zu schließen. Die Projektdatei selbst wurde nicht berührt.</translation>
+  </message>
+  <message>
+   <source>&amp;Recover</source>
+   <translation>&amp;Wiederherstellen</translation>
+  </message>
+  <message>
+   <source>&amp;Discard</source>
+   <translation>&amp;Verwerfen</translation>
+  </message>
+  <message>
+   <source>Show &amp;both</source>
+   <translation>&amp;Beide zeigen</translation>
+  </message>
+  <message>
+   <source>&amp;Later</source>
+   <translation>&amp;Später</translation>
+  </message>
+ </context>
+ <context>
+  <name>SettingsPage</name>
+  <message>
+   <source>Settings</source>
+   <translation>Einstellungen</translation>
+  </message>
+  <message>
+   <source>&amp;Close</source>
+   <translation>&amp;Schließen</translation>
+  </message>
+  <message>
+   <source>Open &amp;folder</source>
+   <translation>&amp;Ordner öffnen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Open folder&lt;/b&gt;&lt;br&gt;Shows where the settings are kept.</source>
+   <translation>&lt;b&gt;Ordner öffnen&lt;/b&gt;&lt;br&gt;Zeigt, wo die Einstellungen liegen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>feel</name>
+  <message>
+   <source>won’t start</source>
+   <translation>fasst nicht</translation>
+  </message>
+  <message>
+   <source>press</source>
+   <translation>gepresst</translation>
+  </message>
+  <message>
+   <source>tap-in</source>
+   <translation>mit Klopfen</translation>
+  </message>
+  <message>
+   <source>snug</source>
+   <translation>satt</translation>
+  </message>
+  <message>
+   <source>slip</source>
+   <translation>gleitend</translation>
+  </message>
+  <message>
+   <source>rattles</source>
+   <translation>klappernd</translation>
+  </message>
+  <message>
+   <source>the corner does not enter</source>
+   <translation>die Ecke greift nicht</translation>
+  </message>
+  <message>
+   <source>vice or arbor</source>
+   <translation>Schraubstock oder Dornpresse</translation>
+  </message>
+  <message>
+   <source>mallet and block</source>
+   <translation>Hammer und Klotz</translation>
+  </message>
+  <message>
+   <source>thumb pressure, no play</source>
+   <translation>Daumendruck, kein Spiel</translation>
+  </message>
+  <message>
+   <source>drops in, slides out</source>
+   <translation>fällt hinein, gleitet heraus</translation>
+  </message>
+  <message>
+   <source>moves when shaken</source>
+   <translation>bewegt sich beim Schütteln</translation>
+  </message>
+ </context>
+ <context>
+  <name>FitRuler</name>
+  <message>
+   <source>Clearance per side, micrometres</source>
+   <translation>Spiel je Seite, Mikrometer</translation>
+  </message>
+  <message>
+   <source>{0} {1} at {2}.</source>
+   <translation>{0} {1} bei {2}.</translation>
+  </message>
+  <message>
+   <source>Suggested: {0}.</source>
+   <translation>Vorschlag: {0}.</translation>
+  </message>
+  <message>
+   <source>How much room the plug has at each wall; overall is twice that.</source>
+   <translation>Wie viel Platz die Einlage an jeder Wand hat; gesamt ist das Doppelte.</translation>
+  </message>
+ </context>
+ <context>
+  <name>LengthBox</name>
+  <message>
+   <source>{0} is outside {1} to {2}; type a length in between.</source>
+   <translation>{0} liegt nicht zwischen {1} und {2}; geben Sie eine Länge dazwischen ein.</translation>
+  </message>
+ </context>
+ <context>
+  <name>ruler</name>
+  <message>
+   <source>{0} at {1}</source>
+   <translation>{0} bei {1}</translation>
+  </message>
+  <message>
+   <source>suggested {0}</source>
+   <translation>Vorschlag {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>stack</name>
+  <message>
+   <source>depth</source>
+   <translation>Tiefe</translation>
+  </message>
+  <message>
+   <source>Depth of the pocket below the host face. Deeper lets the insert sit lower.</source>
+   <translation>Tiefe der Tasche unter der Trägerfläche. Tiefer lässt die Einlage niedriger sitzen.</translation>
+  </message>
+  <message>
+   <source>Tape or glue under the insert, pressed. More of it lifts the insert.</source>
+   <translation>Klebeband oder Kleber unter der Einlage, gepresst. Mehr davon hebt die Einlage.</translation>
+  </message>
+  <message>
+   <source>Thickness of the insert. Measure it in several places.</source>
+   <translation>Dicke der Einlage. An mehreren Stellen messen.</translation>
+  </message>
+  <message>
+   <source>{0}. Drag, or double-click to type.</source>
+   <translation>{0}. Ziehen, oder doppelklicken zum Eingeben.</translation>
+  </message>
+  <message>
+   <source>Proud</source>
+   <translation>Überstehend</translation>
+  </message>
+  <message>
+   <source>Flush</source>
+   <translation>Bündig</translation>
+  </message>
+  <message>
+   <source>Below</source>
+   <translation>Vertieft</translation>
+  </message>
+  <message>
+   <source>{0} floor</source>
+   <translation>{0}, Grund</translation>
+  </message>
+  <message>
+   <source>gauge ×{0}</source>
+   <translation>Anzeige ×{0}</translation>
+  </message>
+  <message>
+   <source>{0} proud</source>
+   <translation>{0} überstehend</translation>
+  </message>
+  <message>
+   <source>{0} below</source>
+   <translation>{0} vertieft</translation>
+  </message>
+  <message>
+   <source>{0} flush</source>
+   <translation>{0} bündig</translation>
+  </message>
+  <message>
+   <source>{0} expected</source>
+   <translation>{0} erwartet</translation>
+  </message>
+  <message>
+   <source>between {0} and {1}</source>
+   <translation>zwischen {0} und {1}</translation>
+  </message>
+  <message>
+   <source>one reading of each, no spread</source>
+   <translation>je ein Messwert, keine Streuung</translation>
+  </message>
+ </context>
+ <context>
+  <name>StackView</name>
+  <message>
+   <source>Stack: section through the fitting, not to scale</source>
+   <translation>Aufbau: Schnitt durch die Passung, nicht maßstäblich</translation>
+  </message>
+  <message>
+   <source>{0}, {1}, between {2} and {3}. {4}. Arrow keys move the {5}.</source>
+   <translation>{0}, {1}, zwischen {2} und {3}. {4}. Pfeiltasten bewegen: {5}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>MainWindow</name>
+  <message>
+   <source>Spot</source>
+   <translation>Stelle</translation>
+  </message>
+  <message>
+   <source>Checks</source>
+   <translation>Prüfungen</translation>
+  </message>
+  <message>
+   <source>Outlines</source>
+   <translation>Umrisse</translation>
+  </message>
+  <message>
+   <source>1 check open</source>
+   <translation>1 Prüfung offen</translation>
+  </message>
+  <message>
+   <source>{0} checks open</source>
+   <translation>{0} Prüfungen offen</translation>
+  </message>
+  <message>
+   <source>No checks open</source>
+   <translation>Keine Prüfung offen</translation>
+  </message>
+  <message>
+   <source>No checks yet</source>
+   <translation>Noch keine Prüfung</translation>
+  </message>
+  <message>
+   <source>{0} blocks</source>
+   <translation>{0} sperrt</translation>
+  </message>
+  <message>
+   <source>{0} to look at</source>
+   <translation>{0} anzusehen</translation>
+  </message>
+  <message>
+   <source>1 note</source>
+   <translation>1 Hinweis</translation>
+  </message>
+  <message>
+   <source>{0} notes</source>
+   <translation>{0} Hinweise</translation>
+  </message>
+  <message>
+   <source>Tightest {0}</source>
+   <translation>Engste Stelle {0}</translation>
+  </message>
+  <message>
+   <source>New fit</source>
+   <translation>Neue Passung</translation>
+  </message>
+  <message>
+   <source>Nothing to save</source>
+   <translation>Nichts zu speichern</translation>
+  </message>
+  <message>
+   <source>Not saved</source>
+   <translation>Nicht gespeichert</translation>
+  </message>
+  <message>
+   <source>Saved</source>
+   <translation>Gespeichert</translation>
+  </message>
+  <message>
+   <source>Not changed</source>
+   <translation>Nicht geändert</translation>
+  </message>
+  <message>
+   <source>&amp;Undo</source>
+   <translation>&amp;Rückgängig</translation>
+  </message>
+  <message>
+   <source>&amp;Redo</source>
+   <translation>&amp;Wiederholen</translation>
+  </message>
+  <message>
+   <source>Nothing yet</source>
+   <translation>Noch nichts</translation>
+  </message>
+ </context>
+ <context>
+  <name>when</name>
+  <message>
+   <source>today at {0}</source>
+   <translation>heute um {0}</translation>
+  </message>
+  <message>
+   <source>yesterday</source>
+   <translation>gestern</translation>
+  </message>
+ </context>
+ <context>
+  <name>actions</name>
+  <message>
+   <source>&amp;Open outline…</source>
+   <translation>Umriss ö&amp;ffnen…</translation>
+  </message>
+  <message>
+   <source>Reads a DXF or SVG drawing, or a project.</source>
+   <translation>Liest eine DXF- oder SVG-Zeichnung oder ein Projekt.</translation>
+  </message>
+  <message>
+   <source>&amp;Add outlines…</source>
+   <translation>Umrisse &amp;hinzufügen…</translation>
+  </message>
+  <message>
+   <source>Reads further outlines into this work.</source>
+   <translation>Liest weitere Umrisse in diese Arbeit.</translation>
+  </message>
+  <message>
+   <source>Try the sa&amp;mple</source>
+   <translation>&amp;Beispiel ansehen</translation>
+  </message>
+  <message>
+   <source>Opens a leaf that is let into a disc, ready to change.</source>
+   <translation>Öffnet ein Blatt in einer Scheibe, bereit zum Ändern.</translation>
+  </message>
+  <message>
+   <source>&amp;Save project</source>
+   <translation>Projekt &amp;speichern</translation>
+  </message>
+  <message>
+   <source>Keeps outlines, fits and trials in one file.</source>
+   <translation>Behält Umrisse, Passungen und Versuche in einer Datei.</translation>
+  </message>
+  <message>
+   <source>Save project &amp;as…</source>
+   <translation>Projekt speichern &amp;unter…</translation>
+  </message>
+  <message>
+   <source>Keeps this work under another name.</source>
+   <translation>Behält diese Arbeit unter anderem Namen.</translation>
+  </message>
+  <message>
+   <source>Save outlines to &amp;cut…</source>
+   <translation>Umrisse zum S&amp;chneiden speichern…</translation>
+  </message>
+  <message>
+   <source>Writes both halves as DXF and SVG.</source>
+   <translation>Schreibt beide Hälften als DXF und SVG.</translation>
+  </message>
+  <message>
+   <source>Se&amp;ttings…</source>
+   <translation>&amp;Einstellungen…</translation>
+  </message>
+  <message>
+   <source>Units, new fits, colours.</source>
+   <translation>Einheiten, neue Passungen, Farben.</translation>
+  </message>
+  <message>
+   <source>&amp;Quit</source>
+   <translation>B&amp;eenden</translation>
+  </message>
+  <message>
+   <source>Closes the window.</source>
+   <translation>Schließt das Fenster.</translation>
+  </message>
+  <message>
+   <source>&amp;Undo</source>
+   <translation>&amp;Rückgängig</translation>
+  </message>
+  <message>
+   <source>Takes the last change back.</source>
+   <translation>Nimmt die letzte Änderung zurück.</translation>
+  </message>
+  <message>
+   <source>&amp;Redo</source>
+   <translation>&amp;Wiederholen</translation>
+  </message>
+  <message>
+   <source>Does again what was taken back.</source>
+   <translation>Tut wieder, was zurückgenommen wurde.</translation>
+  </message>
+  <message>
+   <source>&amp;Paste outlines</source>
+   <translation>Umrisse &amp;einfügen</translation>
+  </message>
+  <message>
+   <source>Reads SVG or DXF text from the clipboard.</source>
+   <translation>Liest SVG- oder DXF-Text aus der Zwischenablage.</translation>
+  </message>
+  <message>
+   <source>Choose &amp;all outlines</source>
+   <translation>&amp;Alle Umrisse wählen</translation>
+  </message>
+  <message>
+   <source>Fits every outline.</source>
+   <translation>Passt jeden Umriss ein.</translation>
+  </message>
+  <message>
+   <source>Choose &amp;nothing</source>
+   <translation>&amp;Nichts wählen</translation>
+  </message>
+  <message>
+   <source>Fits nothing.</source>
+   <translation>Passt nichts ein.</translation>
+  </message>
+  <message>
+   <source>Re&amp;move chosen outlines</source>
+   <translation>Gewählte Umrisse ent&amp;fernen</translation>
+  </message>
+  <message>
+   <source>The drawing file keeps them.</source>
+   <translation>Die Zeichnungsdatei behält sie.</translation>
+  </message>
+  <message>
+   <source>&amp;Fit to view</source>
+   <translation>&amp;Alles zeigen</translation>
+  </message>
+  <message>
+   <source>Shows everything.</source>
+   <translation>Zeigt alles.</translation>
+  </message>
+  <message>
+   <source>Zoom &amp;in</source>
+   <translation>Ver&amp;größern</translation>
+  </message>
+  <message>
+   <source>Shows more detail.</source>
+   <translation>Zeigt mehr Einzelheiten.</translation>
+  </message>
+  <message>
+   <source>Zoom &amp;out</source>
+   <translation>Ver&amp;kleinern</translation>
+  </message>
+  <message>
+   <source>Shows more at once.</source>
+   <translation>Zeigt mehr auf einmal.</translation>
+  </message>
+  <message>
+   <source>&amp;Next tight spot</source>
+   <translation>&amp;Nächste enge Stelle</translation>
+  </message>
+  <message>
+   <source>Walks the tightest places, the worst first.</source>
+   <translation>Geht die engsten Stellen durch, die schlimmste zuerst.</translation>
+  </message>
+  <message>
+   <source>&amp;Previous tight spot</source>
+   <translation>&amp;Vorige enge Stelle</translation>
+  </message>
+  <message>
+   <source>Walks back.</source>
+   <translation>Geht zurück.</translation>
+  </message>
+  <message>
+   <source>Show the &amp;spot</source>
+   <translation>&amp;Stelle zeigen</translation>
+  </message>
+  <message>
+   <source>Loupe and stack beside the map.</source>
+   <translation>Lupe und Aufbau neben der Karte.</translation>
+  </message>
+  <message>
+   <source>Show &amp;checks</source>
+   <translation>&amp;Prüfungen zeigen</translation>
+  </message>
+  <message>
+   <source>What to look at before cutting.</source>
+   <translation>Was vor dem Schneiden anzusehen ist.</translation>
+  </message>
+  <message>
+   <source>Show out&amp;lines</source>
+   <translation>&amp;Umrisse zeigen</translation>
+  </message>
+  <message>
+   <source>The outlines as a list.</source>
+   <translation>Die Umrisse als Liste.</translation>
+  </message>
+  <message>
+   <source>Next pa&amp;nel</source>
+   <translation>Nächster &amp;Bereich</translation>
+  </message>
+  <message>
+   <source>Moves the keyboard to the next part of the window.</source>
+   <translation>Gibt die Tastatur an den nächsten Teil des Fensters.</translation>
+  </message>
+  <message>
+   <source>Pre&amp;vious panel</source>
+   <translation>V&amp;origer Bereich</translation>
+  </message>
+  <message>
+   <source>Moves the keyboard back.</source>
+   <translation>Gibt die Tastatur zurück.</translation>
+  </message>
+  <message>
+   <source>Type a &amp;clearance</source>
+   <translation>&amp;Spiel eingeben</translation>
+  </message>
+  <message>
+   <source>Moves the keyboard to the clearance.</source>
+   <translation>Gibt die Tastatur an das Spiel.</translation>
+  </message>
+  <message>
+   <source>&amp;Millimetres</source>
+   <translation>&amp;Millimeter</translation>
+  </message>
+  <message>
+   <source>Shows lengths in mm.</source>
+   <translation>Zeigt Längen in mm.</translation>
+  </message>
+  <message>
+   <source>&amp;Inches</source>
+   <translation>&amp;Zoll</translation>
+  </message>
+  <message>
+   <source>Shows lengths in inches.</source>
+   <translation>Zeigt Längen in Zoll.</translation>
+  </message>
+  <message>
+   <source>&amp;Thou</source>
+   <translation>&amp;Tausendstel Zoll</translation>
+  </message>
+  <message>
+   <source>Shows lengths in 0.001 in.</source>
+   <translation>Zeigt Längen in 0,001 Zoll.</translation>
+  </message>
+  <message>
+   <source>As the s&amp;ystem</source>
+   <translation>Wie das S&amp;ystem</translation>
+  </message>
+  <message>
+   <source>Follows the system's colours.</source>
+   <translation>Folgt den Farben des Systems.</translation>
+  </message>
+  <message>
+   <source>&amp;Light</source>
+   <translation>&amp;Hell</translation>
+  </message>
+  <message>
+   <source>For a bright bench.</source>
+   <translation>Für eine helle Werkbank.</translation>
+  </message>
+  <message>
+   <source>&amp;Dark</source>
+   <translation>&amp;Dunkel</translation>
+  </message>
+  <message>
+   <source>For a dim one.</source>
+   <translation>Für eine dunkle.</translation>
+  </message>
+  <message>
+   <source>&amp;High contrast</source>
+   <translation>Hoher &amp;Kontrast</translation>
+  </message>
+  <message>
+   <source>Strong outlines on black.</source>
+   <translation>Kräftige Linien auf Schwarz.</translation>
+  </message>
+  <message>
+   <source>The drawing is a &amp;pocket</source>
+   <translation>Die Zeichnung ist eine &amp;Tasche</translation>
+  </message>
+  <message>
+   <source>The plug is made to fit it.</source>
+   <translation>Die Einlage wird passend dazu gemacht.</translation>
+  </message>
+  <message>
+   <source>The drawing is a p&amp;lug</source>
+   <translation>Die Zeichnung ist eine &amp;Einlage</translation>
+  </message>
+  <message>
+   <source>It is made already; the pocket is cut to fit it.</source>
+   <translation>Es gibt sie schon; die Tasche wird passend geschnitten.</translation>
+  </message>
+  <message>
+   <source>One drawing unit is one &amp;mm</source>
+   <translation>Eine Zeichnungseinheit ist ein &amp;mm</translation>
+  </message>
+  <message>
+   <source>Reads the drawing again, in millimetres.</source>
+   <translation>Liest die Zeichnung neu, in Millimetern.</translation>
+  </message>
+  <message>
+   <source>One drawing unit is one &amp;inch</source>
+   <translation>Eine Zeichnungseinheit ist ein &amp;Zoll</translation>
+  </message>
+  <message>
+   <source>Reads the drawing again, in inches.</source>
+   <translation>Liest die Zeichnung neu, in Zoll.</translation>
+  </message>
+  <message>
+   <source>&amp;Guide</source>
+   <translation>&amp;Anleitung</translation>
+  </message>
+  <message>
+   <source>From a drawing to a plug that fits.</source>
+   <translation>Von der Zeichnung zur passenden Einlage.</translation>
+  </message>
+  <message>
+   <source>&amp;Keyboard</source>
+   <translation>&amp;Tastatur</translation>
+  </message>
+  <message>
+   <source>Every key that does something.</source>
+   <translation>Jede Taste, die etwas tut.</translation>
+  </message>
+  <message>
+   <source>&amp;About Inlayfit</source>
+   <translation>&amp;Über Inlayfit</translation>
+  </message>
+  <message>
+   <source>Version and licence.</source>
+   <translation>Version und Lizenz.</translation>
+  </message>
+ </context>
+ <context>
+  <name>settings</name>
+  <message>
+   <source>Lengths</source>
+   <translation>Längen</translation>
+  </message>
+  <message>
+   <source>Unit of new work</source>
+   <translation>Einheit neuer Arbeit</translation>
+  </message>
+  <message>
+   <source>Lengths are shown in it, and a bare number you type has it. An open document keeps its own.</source>
+   <translation>Längen werden darin gezeigt, und eine bloße Zahl hat sie. Eine offene Arbeit behält ihre eigene.</translation>
+  </message>
+  <message>
+   <source>millimetres</source>
+   <translation>Millimeter</translation>
+  </message>
+  <message>
+   <source>inches</source>
+   <translation>Zoll</translation>
+  </message>
+  <message>
+   <source>thousandths of an inch</source>
+   <translation>Tausendstel Zoll</translation>
+  </message>
+  <message>
+   <source>New fits</source>
+   <translation>Neue Passungen</translation>
+  </message>
+  <message>
+   <source>Clearance per side</source>
+   <translation>Spiel je Seite</translation>
+  </message>
+  <message>
+   <source>Where a new fit starts. Your own trials tell you better.</source>
+   <translation>Womit eine neue Passung beginnt. Ihre eigenen Versuche wissen es besser.</translation>
+  </message>
+  <message>
+   <source>Pocket cutter</source>
+   <translation>Fräser der Tasche</translation>
+  </message>
+  <message>
+   <source>Measured diameter. An error here costs its full amount per side.</source>
+   <translation>Gemessener Durchmesser. Ein Fehler geht je Seite voll ein.</translation>
+  </message>
+  <message>
+   <source>Plug cutter</source>
+   <translation>Fräser der Einlage</translation>
+  </message>
+  <message>
+   <source>Finishing allowance</source>
+   <translation>Schlichtaufmaß</translation>
+  </message>
+  <message>
+   <source>Stock that roughing leaves on the wall for the finishing pass; 0 for no roughing outline.</source>
+   <translation>Was das Schruppen an der Wand für den Schlichtgang lässt; 0 für keinen Schruppumriss.</translation>
+  </message>
+  <message>
+   <source>Reading drawings</source>
+   <translation>Zeichnungen lesen</translation>
+  </message>
+  <message>
+   <source>Join ends closer than</source>
+   <translation>Enden verbinden unter</translation>
+  </message>
+  <message>
+   <source>Line ends this close count as one point. Each joint made is listed in the notes.</source>
+   <translation>So nahe Linienenden gelten als ein Punkt. Jede Verbindung steht in den Hinweisen.</translation>
+  </message>
+  <message>
+   <source>Painted lines are areas</source>
+   <translation>Gemalte Linien sind Flächen</translation>
+  </message>
+  <message>
+   <source>Reads a thick painted line as the area it covers, not as its middle line.</source>
+   <translation>Liest eine dick gemalte Linie als die Fläche, die sie deckt, nicht als ihre Mitte.</translation>
+  </message>
+  <message>
+   <source>Window</source>
+   <translation>Fenster</translation>
+  </message>
+  <message>
+   <source>Colours</source>
+   <translation>Farben</translation>
+  </message>
+  <message>
+   <source>Light for a bright bench, dark for a dim one, high contrast for tired eyes.</source>
+   <translation>Hell für eine helle Werkbank, dunkel für eine dunkle, hoher Kontrast für müde Augen.</translation>
+  </message>
+  <message>
+   <source>as the system</source>
+   <translation>wie das System</translation>
+  </message>
+  <message>
+   <source>light</source>
+   <translation>hell</translation>
+  </message>
+  <message>
+   <source>dark</source>
+   <translation>dunkel</translation>
+  </message>
+  <message>
+   <source>high contrast</source>
+   <translation>hoher Kontrast</translation>
+  </message>
+  <message>
+   <source>Mouse wheel</source>
+   <translation>Mausrad</translation>
+  </message>
+  <message>
+   <source>Turning it zooms about the pointer or scrolls. With Ctrl it always zooms.</source>
+   <translation>Drehen zoomt um den Zeiger oder rollt. Mit Strg zoomt es immer.</translation>
+  </message>
+  <message>
+   <source>zooms</source>
+   <translation>zoomt</translation>
+  </message>
+  <message>
+   <source>scrolls</source>
+   <translation>rollt</translation>
+  </message>
+  <message>
+   <source>Language</source>
+   <translation>Sprache</translation>
+  </message>
+  <message>
+   <source>Takes effect when the window is opened again.</source>
+   <translation>Gilt, sobald das Fenster neu geöffnet wird.</translation>
+  </message>
+  <message>
+   <source>English</source>
+   <translation>English</translation>
+  </message>
+  <message>
+   <source>Deutsch</source>
+   <translation>Deutsch</translation>
+  </message>
+ </context>
+</TS>

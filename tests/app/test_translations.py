@@ -1,0 +1,104 @@
+"""The German words: complete, with the same places for numbers, and released as they stand in the source."""
+
+from __future__ import annotations
+
+import importlib.util
+import re
+from collections.abc import Iterator
+from types import ModuleType
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QTranslator
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app.core_words import CORE_WORDS, core
+from inlayfit.app.session import said
+from inlayfit.document import edits
+from inlayfit.document.edits import FACING_WORDS, HALF_WORDS, RELIEF_WORDS, STATE_WORDS, corner_words
+from inlayfit.document.sentence import PATTERN, parts, sentence
+from inlayfit.document.state import Fitting
+from inlayfit.fit.feel import Feel
+from inlayfit.fit.result import Half
+from inlayfit.fit.spec import HalfState, Relief
+from inlayfit.shipped import shipped_folder
+from inlayfit.units import Unit
+from tests.app.conftest import discs
+
+FOLDER = shipped_folder("resources") / "translations"
+
+
+@pytest.fixture(scope="module")
+def collect() -> ModuleType:
+    spec = importlib.util.spec_from_file_location("collect", FOLDER / "collect.py")
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+@pytest.fixture
+def german(qtbot: QtBot) -> Iterator[None]:
+    translator = QTranslator()
+    assert translator.load(str(FOLDER / "inlayfit_de.qm"))
+    QCoreApplication.installTranslator(translator)
+    yield
+    QCoreApplication.removeTranslator(translator)
+
+
+def test_every_word_has_its_german(collect: ModuleType) -> None:
+    known = collect.read_ts()
+    missing = [word for word in collect.collected() if word not in known]
+    assert missing == [], "run resources/translations/collect.py and fill in what is unfinished"
+
+
+def test_places_and_letters_of_choice_are_kept(collect: ModuleType) -> None:
+    for (_, english), translated in collect.read_ts().items():
+        places = sorted(re.findall(r"\{\w*\}", english))
+        assert sorted(re.findall(r"\{\w*\}", translated)) == places, english
+        assert (translated.count("&") == 1) == (english.count("&") == 1), english
+        assert english.endswith("…") == translated.endswith("…"), english
+
+
+def test_the_released_file_says_what_the_source_says(collect: ModuleType, german: None) -> None:
+    for (context, english), translated in collect.read_ts().items():
+        assert QCoreApplication.translate(context, english) == translated
+
+
+def test_the_sentence_puts_its_places_in_another_order(german: None) -> None:
+    english = [part.text for part in parts(PATTERN) if part.is_place]
+    other = [part.text for part in parts(core(PATTERN)) if part.is_place]
+    assert sorted(english) == sorted(other)
+    assert english != other
+    said_in_german = sentence(Fitting("a"), Unit.MM, core)
+    assert said_in_german.startswith("Einlage, zu schneiden mit Fräser 3 mm, in Tasche")
+    assert "je Seite (0.060 gesamt)" in said_in_german
+
+
+def test_every_word_of_the_core_is_listed() -> None:
+    listed = set(CORE_WORDS)
+    words = {*STATE_WORDS.values(), *RELIEF_WORDS.values(), *FACING_WORDS.values(), *HALF_WORDS.values()}
+    words |= {feel.value for feel in Feel}
+    words |= {corner_words(pocket=p, plug=q) for p in Relief for q in Relief}
+    assert words <= listed
+
+
+def test_what_undo_says_is_listed_for_every_edit(german: None) -> None:
+    state = discs(2)
+    made = [
+        edits.set_clearance(state, 0.1), edits.set_feel(state, Feel.SLIP), edits.choose(state, []),
+        edits.choose(state, ["o1"]), edits.choose(state, ["o0", "o1"]), edits.set_unit(state, Unit.INCH),
+        edits.remove_chosen(state), edits.rename_outline(state, "o0", "x"),
+        edits.set_finishing_allowance(state, 0.1), edits.set_stack(state, state.fittings[0].stack),
+        edits.set_corners(state, pocket=Relief.ROUNDED, plug=Relief.DOG_BONE),
+    ]  # fmt: skip
+    for half in Half:
+        made += [
+            edits.set_cutter(state, half, 1.0), edits.set_kerf(state, half, 0.2), edits.use_as(state, half),
+            edits.set_half_state(state, half, HalfState.FINISHED),
+            edits.set_relief(state, half, Relief.T_BONE),
+        ]  # fmt: skip
+    made += [edits.set_facing(state, facing) for facing in FACING_WORDS]
+    for edit in made:
+        assert edit.pattern in CORE_WORDS, edit.pattern
+        assert said(edit) != edit.text
