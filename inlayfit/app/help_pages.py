@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from html import escape
+from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtGui import QKeySequence
+from PySide6.QtCore import QCoreApplication, Qt, QUrl
+from PySide6.QtGui import QImage, QKeySequence, QPainter
+from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from inlayfit import __version__
 from inlayfit.app.actions import CANVAS_KEYS, RULER_KEYS, TABLE, Command, key_sequences, translated
+from inlayfit.shipped import shipped_folder
 
 GUIDE = (
     (
@@ -59,6 +62,36 @@ GUIDE = (
 )
 
 
+_PICTURES: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("A cutter of radius R", ("as-cut",)),
+    ("The plug is the pocket shrunk", ("target", "rounded", "dog-bone")),
+)
+"""Which pictures of resources/maths stand below which line, by how the line begins."""
+_PICTURE_PX = 420
+
+
+class _Page(QTextBrowser):
+    """A text whose pictures are drawn from their SVG at the size they are shown."""
+
+    def loadResource(self, kind: int, name: QUrl | str) -> object:
+        url = QUrl(name)
+        if url.scheme() == "picture":
+            return self._drawn(url.path())
+        return super().loadResource(kind, url)
+
+    def _drawn(self, name: str) -> QImage:
+        renderer = QSvgRenderer(str(_picture_file(name)))
+        box, ratio = renderer.viewBoxF(), self.devicePixelRatioF()
+        height = _PICTURE_PX * box.height() / max(1e-9, box.width())
+        image = QImage(round(_PICTURE_PX * ratio), round(height * ratio), QImage.Format.Format_ARGB32)
+        image.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(image)
+        renderer.render(painter)
+        painter.end()
+        image.setDevicePixelRatio(ratio)
+        return image
+
+
 class TextPage(QDialog):
     """A page to read."""
 
@@ -66,7 +99,7 @@ class TextPage(QDialog):
         super().__init__(parent)
         self.setWindowTitle(title)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.text = QTextBrowser()
+        self.text = _Page()
         self.text.setAccessibleName(title)
         self.text.setHtml(html)
         buttons = QDialogButtonBox()
@@ -75,7 +108,7 @@ class TextPage(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(self.text, 1)
         column.addWidget(buttons)
-        self.resize(640, 640)
+        self.resize(720, 720)
 
 
 def _tr(text: str) -> str:
@@ -83,13 +116,26 @@ def _tr(text: str) -> str:
 
 
 def guide_html() -> str:
-    """The guide."""
+    """The guide, with a picture beside each step of the reckoning."""
     sections = []
     for number, (title, lines) in enumerate(GUIDE):
         kind = "ol" if number == 0 else "ul"
-        items = "".join(f"<li style='margin-bottom:6px'>{escape(_tr(line))}</li>" for line in lines)
+        items = "".join(
+            f"<li style='margin-bottom:6px'>{escape(_tr(line))}{_pictures_of(line)}</li>" for line in lines
+        )
         sections.append(f"<h3>{escape(_tr(title))}</h3><{kind}>{items}</{kind}>")
     return "".join(sections)
+
+
+def _pictures_of(line: str) -> str:
+    """The shipped pictures that go with a line of the guide; none if they are not there."""
+    names = next((names for start, names in _PICTURES if line.startswith(start)), ())
+    there = [name for name in names if _picture_file(name).exists()]
+    return "".join(f"<p><img src='picture:{name}'></p>" for name in there)
+
+
+def _picture_file(name: str) -> Path:
+    return shipped_folder("resources") / "maths" / f"{name}.svg"
 
 
 def shortcuts_html() -> str:

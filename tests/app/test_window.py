@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from collections.abc import Callable
+from html import unescape as html_unescaped
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
+from inlayfit.app import help_pages, prompts
+from inlayfit.app.actions import TABLE
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.prompts import Unsaved
 from inlayfit.app.session import Session
@@ -431,6 +434,45 @@ def test_the_stack_says_where_the_plug_ends(open_discs: MainWindow, qtbot: QtBot
     QTest.keyClicks(box.lineEdit(), "3.2")
     QTest.keyClick(box.lineEdit(), Qt.Key.Key_Return)
     assert open_discs.session.state.fitting("o0").stack.proud_mm == pytest.approx(0.2)
+
+
+def test_a_face_of_the_stack_is_moved_by_keys_as_one_step(open_discs: MainWindow) -> None:
+    window, view = open_discs, open_discs.spot.stack.view
+    start = window.session.state
+    view.setFocus()
+    for _ in range(3):
+        QTest.keyPress(view, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+        assert window.session.is_in_gesture
+    QTest.keyRelease(view, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+    assert window.session.state.fitting("o0").stack != start.fitting("o0").stack
+    assert window.session.undo_stack.count() == 1
+    assert not window.session.is_stale  # the outlines did not change, so there is nothing to solve
+    window.session.undo_stack.undo()
+    assert window.session.state == start
+
+
+def test_a_small_window_keeps_every_part_and_scrolls_the_side(open_discs: MainWindow, qtbot: QtBot) -> None:
+    open_discs.resize(1100, 700)
+    qtbot.waitUntil(lambda: open_discs.width() == 1100)
+    for part in (open_discs.sentence, open_discs.verdict_bar, open_discs.map, open_discs.ruler.ruler):
+        assert part.isVisible()
+        assert part.height() > 20
+    assert not open_discs.ruler.note.isVisible()
+    assert open_discs.map.height() >= 180
+
+
+def test_the_guide_shows_its_pictures(window: MainWindow) -> None:
+    html = help_pages.guide_html()
+    assert html.count("<img") == 4
+    page = help_pages.TextPage("Guide", html, window)
+    for name in re.findall("picture:[a-z-]+", html):
+        picture = page.text.loadResource(2, QUrl(name))
+        assert isinstance(picture, QImage)
+        spots = [(x, y) for x in range(0, picture.width(), 7) for y in range(0, picture.height(), 7)]
+        assert len({picture.pixel(x, y) for x, y in spots}) > 3, name
+    for command in TABLE:
+        if command.keys:
+            assert command.text.replace("&", "").rstrip("…") in html_unescaped(help_pages.shortcuts_html())
 
 
 def test_reading_the_drawing_in_inches_makes_it_25_4_times_larger(
