@@ -24,7 +24,7 @@ from inlayfit.geometry.path import Points
 from inlayfit.units import Unit, format_length, format_per_side
 
 _MEANT_MM = 0.001  # a gap this much off what is wanted is the arithmetic's
-_LOOSE_MM = 0.005  # looser by less cannot be felt; common practice, no source
+_FELT_MM = 0.005  # less than this is neither felt nor filed; common practice, no source
 _MOST_NAMED = 5
 
 
@@ -52,7 +52,7 @@ def bench_work(result: FitResult) -> tuple[BenchWork, ...]:
     spec = result.spec
     if spec.pocket.may_move or spec.plug.may_move or result.gap.is_empty:
         return ()
-    limit = spec.clearance_mm - _MEANT_MM
+    limit = spec.clearance_mm - _FELT_MM
     stretches = [stretch for wall in result.gap.plug_walls for stretch in _stretches(wall, limit)]
     tightest = [(stretch.tightest, stretch.length_mm) for stretch in stretches]
     for spot in result.gap.tightest:
@@ -79,7 +79,7 @@ def advised(result: FitResult, works: Sequence[BenchWork]) -> FitResult:
     findings += [_ease(work) for work in works[:_MOST_NAMED]]
     if len(works) > _MOST_NAMED:
         findings.append(_more(works))
-    if result.gap.min_mm > spec.clearance_mm + _LOOSE_MM:
+    if result.gap.min_mm > spec.clearance_mm + _FELT_MM:
         findings.append(_loose(result))
     return replace(result, findings=heaviest_first(findings))
 
@@ -97,9 +97,9 @@ def verdict_sentence(result: FitResult) -> str:
         return (
             f"Will not go in as it is: it binds by {format_per_side(-gap.min_mm, Unit.MM, with_unit=True)}."
         )
-    if gap.min_mm < wanted - _MEANT_MM:
+    if gap.min_mm < wanted - _FELT_MM:
         return f"Goes in, but tighter than wanted: {tightest} at the tightest spot."
-    if gap.min_mm > wanted + _LOOSE_MM:
+    if gap.min_mm > wanted + _FELT_MM:
         return f"Goes in, but looser than wanted: {tightest} at the tightest spot."
     return f"Goes in as wanted: {tightest} at the tightest spot."
 
