@@ -12,7 +12,7 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from inlayfit.app.session import Session
 from inlayfit.app.tasks import LatestTask
-from inlayfit.document.journal import Journal
+from inlayfit.document.journal import Journal, Recovery
 from inlayfit.progress import Progress
 
 DELAY_MS = 1000
@@ -34,6 +34,7 @@ class Autosave(QObject):
         self._task = LatestTask(self)
         self._task.failed.connect(lambda _number, error: self.failed.emit(str(error)))
         self._task.finished.connect(self._on_task_finished)
+        self._outlived: list[Recovery] = []
         self._clock = QTimer(self)
         self._clock.setSingleShot(True)
         self._clock.setInterval(DELAY_MS)
@@ -67,9 +68,21 @@ class Autosave(QObject):
 
         self._task.submit(work, patient=True)
 
+    @Slot(object)
+    def take_over(self, recovery: Recovery) -> None:
+        """Write a copy of recovered work now; the old copy goes when that is done."""
+        self._outlived.append(recovery)
+        self.write_now()
+
+    def _drop_outlived(self) -> None:
+        for recovery in self._outlived:
+            recovery.discard()
+        self._outlived.clear()
+
     @Slot(int, object)
     def _on_task_finished(self, _number: int, _answer: object) -> None:
         """A copy that was still being written when the work was saved goes at once."""
+        self._drop_outlived()
         if not self._session.is_modified:
             self._journal.clear()
 
@@ -77,4 +90,5 @@ class Autosave(QObject):
         """The window closes in good order: no copy is left."""
         self._clock.stop()
         self._task.close()
+        self._drop_outlived()
         self._journal.close()

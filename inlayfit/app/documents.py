@@ -70,6 +70,7 @@ class Documents(QObject):
         said(text): something that went well, for the status line.
         complained(text): something that did not; one sentence that says what to do.
         progressed(fraction, note): long work; busy_changed(busy) brackets it.
+        recovered(Recovery): a recovery copy is open now.
         recent_changed(works): the list of recent work is another.
     """
 
@@ -77,6 +78,7 @@ class Documents(QObject):
     complained = Signal(str)
     progressed = Signal(float, str)
     busy_changed = Signal(bool)
+    recovered = Signal(object)
     recent_changed = Signal(object)
 
     def __init__(self, session: Session, parent: QWidget, *, recent: Path | None = None) -> None:
@@ -370,10 +372,13 @@ class Documents(QObject):
         return others
 
     def recover(self, state: State, recovery: Recovery) -> None:
-        """Open a recovered document as unsaved work of its project."""
+        """Open a recovered document as unsaved work of its project.
+
+        The old copy goes only when this window has written its own; until then both would be needed.
+        """
         title = recovery.title or self.tr("Recovered work")
         self._session.start(state, project=recovery.project, title=title, modified=True)
-        recovery.discard()
+        self.recovered.emit(recovery)
         self.said.emit(self.tr("Recovered {0}; it is not saved yet").format(title))
 
     def warm_up(self) -> None:

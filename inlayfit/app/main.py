@@ -82,6 +82,7 @@ class BenchWindow(MainWindow):
         self.session.setParent(self)
         self.autosave = Autosave(self.session, Journal(), self)
         self.autosave.failed.connect(self.notice.complain)
+        self.documents.recovered.connect(self.autosave.take_over)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         super().closeEvent(event)

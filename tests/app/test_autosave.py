@@ -102,7 +102,18 @@ def test_recovery_does_what_was_answered(
         assert others[0][0].fitting("o0").spec.clearance_mm == 0.066
     else:
         assert window.session.state.is_empty
-    assert still_there is (answer in (Rescue.SHOW_BOTH, Rescue.LATER))
+    assert still_there is (answer is not Rescue.DISCARD)
+
+
+def test_the_old_copy_goes_only_when_there_is_a_new_one(
+    session: Session, autosave: Autosave, qtbot: QtBot, tmp_path: Path
+) -> None:
+    old = _left(tmp_path / "old", 0.066)
+    session.start(old.state(), title="tray", modified=True)
+    autosave.take_over(old)
+    assert old.copy.exists()
+    qtbot.waitUntil(lambda: not old.copy.exists())
+    assert len(_copies(tmp_path)) == 1
 
 
 def test_a_damaged_copy_is_said_in_one_sentence(
