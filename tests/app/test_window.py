@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import shutil
 from collections.abc import Callable
+from dataclasses import replace
 from html import unescape as html_unescaped
 from pathlib import Path
 
@@ -488,3 +489,19 @@ def test_reading_the_drawing_in_inches_makes_it_25_4_times_larger(
     window.session.undo_stack.undo()
     assert window.session.state.outlines[0].region.area == before
     settled(window.session)
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+def test_a_height_that_cannot_be_is_refused_in_the_window(open_discs: MainWindow) -> None:
+    box = open_discs.sentence.box("glue")
+    assert isinstance(box, FormBox)
+    before = open_discs.session.state
+    open_discs.sentence._do_stack(lambda stack: replace(stack, glue_mm=-1.0))
+    assert open_discs.session.state is before
+    assert "give 0 for none" in open_discs.notice.text
+    length = box.popup.findChild(LengthBox)
+    assert isinstance(length, LengthBox)
+    length.lineEdit().setText("-1")
+    QTest.keyClick(length.lineEdit(), Qt.Key.Key_Return)
+    assert length.refusal
+    assert open_discs.session.state is before

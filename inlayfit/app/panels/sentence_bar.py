@@ -51,10 +51,14 @@ _CORNERS: tuple[tuple[Relief, Relief, str], ...] = (
 )
 
 
-def named_length(name: str) -> LengthBox:
-    """A length box with a name for screen readers."""
+_LONGEST_MM = 1000
+
+
+def named_length(name: str, *, low_mm: float = 0) -> LengthBox:
+    """A length box with a name for screen readers, which refuses what cannot be."""
     box = LengthBox()
     box.setAccessibleName(name)
+    box.set_limits_mm(low_mm, _LONGEST_MM)
     return box
 
 
@@ -250,7 +254,7 @@ class SentenceBar(QWidget):
         box = FormBox(
             self.tr("Seat"), self.tr("How far above the host face the plug shall end; negative is below.")
         )
-        length = named_length(self.tr("Above the host face"))
+        length = named_length(self.tr("Above the host face"), low_mm=-_LONGEST_MM)
         box.popup.form.addRow(self.tr("&Above the host face"), length)
 
         def fill() -> None:
@@ -258,7 +262,9 @@ class SentenceBar(QWidget):
             length.set_length(self._stack().target_proud_mm)
 
         box.before_open(fill)
-        length.length_edited.connect(lambda mm: self._do_stack(replace(self._stack(), target_proud_mm=mm)))
+        length.length_edited.connect(
+            lambda mm: self._do_stack(lambda stack: replace(stack, target_proud_mm=mm))
+        )
         return box
 
     def _glue_box(self) -> FormBox:
@@ -276,7 +282,7 @@ class SentenceBar(QWidget):
 
         def keep() -> None:
             named = what.text().strip() or "no glue"
-            self._do_stack(replace(self._stack(), glue=named, glue_mm=length.mm))
+            self._do_stack(lambda stack: replace(stack, glue=named, glue_mm=length.mm))
 
         box.before_open(fill)
         what.editingFinished.connect(keep)
@@ -412,8 +418,9 @@ class SentenceBar(QWidget):
         self._session.do(make, initiator=self)
         self._show(self._session.shown)
 
-    def _do_stack(self, stack: StackNumbers) -> None:
-        self._do(lambda s: edits.set_stack(s, stack))
+    def _do_stack(self, change: Callable[[StackNumbers], StackNumbers]) -> None:
+        stack = self._stack()
+        self._do(lambda s: edits.set_stack(s, change(stack)))
 
     def _stack(self) -> StackNumbers:
         lead = self._session.state.lead
