@@ -10,6 +10,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, Slot
 from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
     QCloseEvent,
     QDragEnterEvent,
     QDragLeaveEvent,
@@ -85,6 +87,7 @@ class MainWindow(QMainWindow):
         self._scenes = SceneSource()
         self.checks: tuple[Check, ...] = ()
         self._was_open: bool | None = None
+        self._dragged = ""
         self.documents = Documents(session, self, recent=recent)
         self._take_theme()
         self._make_parts()
@@ -189,7 +192,9 @@ class MainWindow(QMainWindow):
         session.project_changed.connect(self._show_title)
         session.settings_changed.connect(lambda _settings: self._take_settings())
         session.refused.connect(self.notice.complain)
+        session.announced.connect(self._on_session_announced)
         session.solve_failed.connect(self.notice.complain)
+        QGuiApplication.styleHints().colorSchemeChanged.connect(lambda _scheme: self._take_theme())
         documents.said.connect(self._on_documents_said)
         documents.complained.connect(self.notice.complain)
         documents.progressed.connect(self._on_documents_progressed)
@@ -276,6 +281,12 @@ class MainWindow(QMainWindow):
         self.map.set_stale(is_stale)
         if not is_stale:
             self._announce()
+
+    @Slot(str)
+    def _on_session_announced(self, text: str) -> None:
+        """Let a screen reader say it when it has nothing better to say."""
+        if QAccessible.isActive():
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, text))
 
     def _announce(self) -> None:
         """Say the result, politely, once it is exact."""
@@ -406,11 +417,14 @@ class MainWindow(QMainWindow):
     # --- drops outside the map
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if offer_for(event.mimeData()) is not None:
+        offer = offer_for(event.mimeData())
+        if offer is not None:
+            self._dragged = offer.sentence
+            self.empty.halves.hover(self._half_under(event.position()), self._dragged)
             event.acceptProposedAction()
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
-        self.empty.halves.hover(self._half_under(event.position()))
+        self.empty.halves.hover(self._half_under(event.position()), self._dragged)
 
     def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
         self.empty.halves.hover(None)

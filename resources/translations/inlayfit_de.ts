@@ -970,6 +970,14 @@
    <source>drop on this half: use as plug</source>
    <translation>hier ablegen: als Einlage nehmen</translation>
   </message>
+  <message>
+   <source>Use as pocket</source>
+   <translation>Als Tasche nehmen</translation>
+  </message>
+  <message>
+   <source>Use as plug</source>
+   <translation>Als Einlage nehmen</translation>
+  </message>
  </context>
  <context>
   <name>RecentRow</name>

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
+from PySide6.QtGui import QDragEnterEvent, QDragLeaveEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
@@ -354,6 +354,34 @@ def test_a_drop_on_the_right_half_is_a_plug_and_a_second_drop_adds(
     window.session.undo_stack.undo()
     assert len(window.session.state.outlines) == count
     settled(window.session)
+
+
+def test_hovering_says_what_a_drop_will_do(window: MainWindow) -> None:
+    halves = window.empty.halves
+    data = _files(LEAF)
+    for x, half in ((20, Half.POCKET), (halves.width() - 20, Half.PLUG)):
+        at = halves.mapTo(window, QPoint(x, 60))
+        entering = QDragEnterEvent(
+            at, Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
+        )
+        QApplication.sendEvent(window, entering)
+        assert entering.isAccepted()
+        assert halves.hovered == (half, "leaf.svg: an SVG drawing")
+    QApplication.sendEvent(window, QDragLeaveEvent())
+    assert halves.hovered == (None, "")
+
+
+def test_the_result_is_announced_once_it_is_exact(
+    open_discs: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    heard: list[str] = []
+    open_discs.session.announced.connect(heard.append)
+    open_discs.session.preview(edits.set_clearance(open_discs.session.state, 0.08))
+    qtbot.waitUntil(lambda: open_discs.session.solution.is_preview, timeout=20_000)
+    assert heard == []
+    open_discs.session.finish_gesture(edits.set_clearance(open_discs.session.state, 0.08))
+    settled(open_discs.session)
+    assert heard == ["Tightest +0.080 per side (+0.160 overall)"]
 
 
 def test_pasting_svg_text_opens_it(window: MainWindow, qtbot: QtBot, settled: Settled) -> None:

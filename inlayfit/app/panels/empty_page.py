@@ -50,15 +50,21 @@ class DropHalves(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._hovered: Half | None = None
+        self._content = ""
         self.setMinimumHeight(200)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Drop an outline: left half as pocket, right half as plug"))
 
-    def hover(self, half: Half | None) -> None:
-        """Mark the half below the pointer."""
-        if half is not self._hovered:
-            self._hovered = half
+    def hover(self, half: Half | None, content: str = "") -> None:
+        """Mark the half below the pointer, and say what would be dropped there."""
+        if (half, content) != (self._hovered, self._content):
+            self._hovered, self._content = half, content
             self.update()
+
+    @property
+    def hovered(self) -> tuple[Half | None, str]:
+        """The half that is marked, and what would be dropped there."""
+        return self._hovered, self._content
 
     def sizeHint(self) -> QSize:
         return QSize(820, 340)
@@ -91,6 +97,9 @@ class DropHalves(QFrame):
             if is_pocket
             else self.tr("drop on this half: use as plug")
         )
+        if self._hovered is half:
+            words = self.tr("Use as pocket") if is_pocket else self.tr("Use as plug")
+            words = f"{words}: {self._content}" if self._content else words
         painter.drawText(area.adjusted(0, 18, 0, 0), int(Qt.AlignmentFlag.AlignHCenter), words)
         leaf = leaf_path()
         size = leaf.boundingRect().size()
