@@ -17,6 +17,7 @@ from PySide6.QtGui import (
     QDragLeaveEvent,
     QDragMoveEvent,
     QDropEvent,
+    QGuiApplication,
     QKeyEvent,
     QResizeEvent,
 )
@@ -194,7 +195,7 @@ class MainWindow(QMainWindow):
         session.refused.connect(self.notice.complain)
         session.announced.connect(self._on_session_announced)
         session.solve_failed.connect(self.notice.complain)
-        QGuiApplication.styleHints().colorSchemeChanged.connect(lambda _scheme: self._take_theme())
+        QGuiApplication.styleHints().colorSchemeChanged.connect(self._on_system_colours_changed)
         documents.said.connect(self._on_documents_said)
         documents.complained.connect(self.notice.complain)
         documents.progressed.connect(self._on_documents_progressed)
@@ -351,6 +352,10 @@ class MainWindow(QMainWindow):
             theme.apply(app, of)
         if self.styleSheet() != window_sheet(of):
             self.setStyleSheet(window_sheet(of))
+
+    @Slot()
+    def _on_system_colours_changed(self) -> None:
+        self._take_theme()
 
     def _take_settings(self) -> None:
         """Everything that the settings say about the window."""
