@@ -6,10 +6,10 @@ from collections.abc import Callable
 
 import numpy as np
 from hypothesis import strategies as st
-from inlayfit.document.imports import Outline
 
 from inlayfit.document import edits
 from inlayfit.document.edits import Edit
+from inlayfit.document.imports import Outline
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Facing, Fitting, HalfName, Source, StackNumbers, State, Trial
 from inlayfit.finding import Finding, Severity

@@ -3,10 +3,10 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from inlayfit.document.imports import Outline
 
 from inlayfit.document import edits
 from inlayfit.document.edits import Edit
+from inlayfit.document.imports import Outline
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.feel import Feel
