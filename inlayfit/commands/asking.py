@@ -93,5 +93,5 @@ def add_drawing(asking: argparse.ArgumentParser) -> None:
     """FILE, its unit, and the choice of JSON."""
     add = asking.add_argument
     add("file", type=Path, metavar="FILE", help="drawing in DXF or SVG")
-    add("--unit", metavar="U", help="unit of the drawing, whatever the file says: mm, in, …")
+    add("--unit", metavar="U", help="unit of every drawing, whatever its file says: mm, in, …")
     add("--json", action="store_true", help="print one JSON object and nothing else")

@@ -20,7 +20,7 @@ penalty ε keeps a plug that may slide (in a long slot) where it lay, instead of
 It starts with the centroids, and with the middles of the bounds, upon each other, and as drawn unless the
 plug lies elsewhere on its sheet; and keeps the best. A plug that was eroded from its pocket has one best seat
 (shifted by t it would have to lie inside itself), which is found within a micrometre. Every hill is climbed
-with few samples first, and only the two highest with all.
+with few samples first, and only the two highest with all; of equal seats the least turned one is taken.
 
 Does not handle: plugs turned by more than a few degrees unless a turn is asked for; a plug that goes in
 only tilted.
@@ -104,10 +104,16 @@ def seat(pocket: Region, plug: Region, *, may_turn: bool = False) -> Seat:
         raise SpecError("A plug can be seated only where both outlines are there; choose closed outlines.")
     search = _Search(pocket, plug, may_turn=may_turn)
     rough = [search.climbed(start, every=search.stride, enough=_ROUGH_GAIN_MM) for start in search.starts()]
-    rough.sort(key=lambda end: -end[1])
-    pose, gap = max((search.climbed(start) for start, _ in rough[:_FOLLOWED]), key=lambda end: end[1])
+    as_high = max(gap for _, gap in rough) - 2 * _ROUGH_GAIN_MM
+    rough.sort(key=lambda end: (0.0, search.turn_of(end[0])) if end[1] > as_high else (1.0, -end[1]))
+    ends = [search.climbed(start) for start, _ in rough[:_FOLLOWED]]
+    best = max(gap for _, gap in ends)
+    pose, gap = min(
+        (end for end in ends if end[1] > best - _MOVED_MM), key=lambda end: search.turn_of(end[0])
+    )
     x, y = search.centre.tolist()
-    return Seat((float(pose[0]), float(pose[1])), float(pose[2]) / search.reach, (x, y), gap)
+    turn = math.remainder(float(pose[2]) / search.reach, 2 * math.pi)
+    return Seat((float(pose[0]), float(pose[1])), turn, (x, y), gap)
 
 
 def seated_finding(seat: Seat) -> Finding | None:
@@ -144,6 +150,10 @@ class _Search:
             np.array([pocket.shape.centroid.x, pocket.shape.centroid.y]) - self.centre,
             _middle(pocket) - _middle(plug),
         ]
+
+    def turn_of(self, pose: Points) -> float:
+        """How far a pose is turned from the drawn one, either way, in radians."""
+        return abs(math.remainder(float(pose[2]) / self.reach, 2 * math.pi))
 
     def starts(self) -> list[Points]:
         """The poses to start from."""

@@ -91,6 +91,15 @@ def test_seating_moves_and_never_changes_the_plug(
     assert gap == pytest.approx(abs(place.gap_mm), abs=1e-6)
 
 
+def test_of_seats_that_are_alike_the_least_turned_one_is_taken() -> None:
+    """A square goes in four ways; turned by 2° it is turned back by 2°, not by 92°."""
+    pocket = Region.of_ring([(0, 0), (20, 0), (20, 20), (0, 20)])
+    about = Transform.shift(40, 10).after(Transform.turn(math.radians(2))).after(Transform.shift(-10, -10))
+    place = seat(pocket, erode(pocket, 0.05, EXACT).moved(about), may_turn=True)
+    assert math.degrees(place.turn_rad) == pytest.approx(-2, abs=0.01)
+    assert place.gap_mm == pytest.approx(0.05, abs=MICROMETRE)
+
+
 def test_a_disk_sits_in_the_middle_of_a_round_hole() -> None:
     place = seat(disk(10.0, 3.0, 4.0), disk(9.7, 60.0, -20.0))
     assert (place.shift_mm[0] + 57, place.shift_mm[1] - 24) == pytest.approx((0, 0), abs=MICROMETRE)

@@ -9,6 +9,9 @@ from __future__ import annotations
 import math
 
 import pytest
+import shapely
+from hypothesis import given
+from hypothesis import strategies as st
 from scipy.stats import norm
 
 from inlayfit.errors import SpecError
@@ -26,6 +29,7 @@ from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
+from tests.strategies import examples, regions
 
 ELL = Region.of_ring([(0, 0), (30, 0), (30, 12), (11, 12), (11, 20), (0, 20)])
 SQUARE = Region.of_ring([(0, 0), (20, 0), (20, 20), (0, 20)])
@@ -116,6 +120,24 @@ def test_a_kerf_narrower_on_the_show_side_leaves_that_side_to_govern() -> None:
     assert each.faces is not None
     assert each.faces.governing == "show side"
     assert next(f for f in each.result.findings if f.code == "taper").severity is Severity.NOTE
+
+
+@examples(12, 100)
+@given(regions(), st.floats(0.03, 0.2), st.floats(0.01, 0.05))
+def test_the_bed_side_is_where_a_plug_grown_by_half_the_taper_stands(
+    drawn: Region, clearance: float, taper: float
+) -> None:
+    """Checked with shapely's buffer and distance, which share nothing with the gap map."""
+    result = fit(
+        clearance, pocket=HalfSpec(0.5), plug=HalfSpec(0.0, kerf_mm=0.2, kerf_taper_mm=taper), region=drawn
+    )
+    faces = faces_of(result)
+    if faces is None:  # nothing is left of the plug
+        return
+    on_the_bed = shapely.buffer(result.plug.outline.shape, taper / 2, quad_segs=64)
+    assert shapely.distance(on_the_bed.boundary, result.pocket.outline.shape.boundary) == pytest.approx(
+        faces.bed_mm, abs=0.001
+    )
 
 
 def test_square_walls_have_one_face() -> None:
