@@ -348,11 +348,11 @@
   </message>
   <message>
    <source>cut face up</source>
-   <translation>Sichtseite oben geschnitten</translation>
+   <translation>Sichtseite oben</translation>
   </message>
   <message>
    <source>cut face down</source>
-   <translation>Sichtseite unten geschnitten</translation>
+   <translation>Sichtseite unten</translation>
   </message>
   <message>
    <source>Open {0}</source>
@@ -1115,7 +1115,7 @@
   </message>
   <message>
    <source>Zones are a start; your trials move them.</source>
-   <translation>Die Zonen sind ein Anfang; Ihre Versuche verschieben sie.</translation>
+   <translation>Ein Anfang; Ihre Versuche verschieben die Zonen.</translation>
   </message>
   <message>
    <source>Clearance per side beside the ruler</source>
@@ -1375,10 +1375,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Varies by ±</source>
    <translation>Schwankt um ±</translation>
-  </message>
-  <message>
-   <source>plug</source>
-   <translation>Einlage</translation>
   </message>
   <message>
    <source>host</source>

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.paint_stack import StackPart, StackSection
@@ -133,9 +134,9 @@ class StackPanel(QWidget):
         self.view.set_section(
             StackSection(
                 stack.heights,
-                insert_word=fitting.plug.material or fitting.plug.name or self.tr("plug"),
-                bed_word=stack.glue,
-                host_word=fitting.pocket.material or fitting.pocket.name or self.tr("host"),
+                insert_word=core(fitting.plug.material or fitting.plug.name) or core("plug"),
+                bed_word=core(stack.glue),
+                host_word=core(fitting.pocket.material or fitting.pocket.name) or self.tr("host"),
             )
         )
         for box, value in (
