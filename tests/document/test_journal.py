@@ -8,9 +8,9 @@ import time
 from pathlib import Path
 
 import pytest
-from inlayfit.document.imports import Outline
 
 from inlayfit.document import edits
+from inlayfit.document.imports import Outline
 from inlayfit.document.journal import Journal, left_behind
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.project_file import load_project, save_project
