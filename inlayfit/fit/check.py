@@ -190,7 +190,7 @@ def judge(spec: FitSpec, pocket: HalfResult, plug: HalfResult, gap: GapMap) -> l
             findings.append(_of_reliefs(which, half.reliefs))
             findings += [_of_led_over(which, cut) for cut in half.reliefs if not cut.straight]
         if half_spec.may_move and half_spec.relief is Relief.BY_HAND and not half.left_over.is_empty:
-            findings.append(_of_hand_work(which, half))
+            findings += _of_hand_work(which, half)
     return findings
 
 
@@ -246,17 +246,21 @@ def _of_led_over(which: Half, cut: ReliefCut) -> Finding:
     )
 
 
-def _of_hand_work(which: Half, half: HalfResult) -> Finding:
-    pieces = thick_parts(half.left_over, _MEANT_MM).polygons
+def _of_hand_work(which: Half, half: HalfResult) -> list[Finding]:
+    pieces = thick_parts(half.left_over, _SEEN_MM).polygons
+    if not pieces:
+        return []
     largest = max(pieces, key=lambda piece: piece.area)
     point = shapely.point_on_surface(largest)
     place = (float(point.x), float(point.y))
     count = "1 corner" if len(pieces) == 1 else f"{len(pieces)} corners"
-    return Finding(
-        "hand-work",
-        Severity.WARN,
-        f"{count} of the {which.value} must be pared by hand before the plug goes in; the largest is at "
-        f"{_at(place)}.",
-        "Pare to the drawn line with a sharp chisel or file, away from the other hand.",
-        place,
-    )
+    return [
+        Finding(
+            "hand-work",
+            Severity.WARN,
+            f"{count} of the {which.value} must be pared by hand before the plug goes in; the largest is at "
+            f"{_at(place)}.",
+            "Pare to the drawn line with a sharp chisel or file, away from the other hand.",
+            place,
+        )
+    ]

@@ -19,6 +19,7 @@ from inlayfit.geometry.region import Region
 
 _FIRST_NEIGHBOURS = 6
 _SAMPLES_PER_BOUNDARY = 4000
+_SMALLEST_STEP = 1e-9
 
 
 class BoundaryIndex:
@@ -33,7 +34,7 @@ class BoundaryIndex:
         self._ends = np.vstack([np.roll(ring, -1, axis=0) for ring in rings])
         spans = self._ends - self._starts
         lengths = np.hypot(spans[:, 0], spans[:, 1])
-        self._step = max(float(lengths.sum()) / max(_SAMPLES_PER_BOUNDARY, 2 * len(lengths)), 1e-9)
+        self._step = max(float(lengths.sum()) / max(_SAMPLES_PER_BOUNDARY, 2 * len(lengths)), _SMALLEST_STEP)
         pieces = np.maximum(1, np.ceil(lengths / self._step)).astype(np.intp)
         self._owner: NDArray[np.intp] = np.repeat(np.arange(len(pieces)), pieces)
         first = np.repeat(np.cumsum(pieces) - pieces, pieces)
@@ -107,7 +108,8 @@ def _ring_ranges(rings: list[Points]) -> list[NDArray[np.intp]]:
 def with_samples(ring: Points, step: float) -> Points:
     """The ring's vertices, and points between them no farther apart than `step`."""
     spans = np.roll(ring, -1, axis=0) - ring
-    pieces = np.maximum(1, np.ceil(np.hypot(spans[:, 0], spans[:, 1]) / step)).astype(np.intp)
+    lengths = np.hypot(spans[:, 0], spans[:, 1])
+    pieces = np.maximum(1, np.ceil(lengths / max(step, _SMALLEST_STEP))).astype(np.intp)
     owner = np.repeat(np.arange(len(ring)), pieces)
     first = np.repeat(np.cumsum(pieces) - pieces, pieces)
     fraction = (np.arange(len(owner)) - first) / pieces[owner]
