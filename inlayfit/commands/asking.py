@@ -8,14 +8,18 @@ from collections.abc import Collection
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NoReturn
 
-from inlayfit.commands.saying import complain
+from inlayfit.commands.saying import complain, say
 
 if TYPE_CHECKING:
     from inlayfit.units import Unit
 
 
 class Parser(argparse.ArgumentParser):
-    """A parser that complains in one sentence."""
+    """A parser that complains in one sentence, and explains itself on terminals of few characters too."""
+
+    def print_help(self, file: Any = None) -> None:
+        """Print the help."""
+        say(self.format_help().rstrip("\n"), file)
 
     def error(self, message: str) -> NoReturn:
         """Say what is wrong and leave."""
@@ -89,9 +93,10 @@ def check_is_file(file: Path) -> None:
         raise NotADrawingError(f"“{file}” is a folder; name the drawing in it.", path=file)
 
 
-def add_drawing(asking: argparse.ArgumentParser) -> None:
+def add_drawing(asking: argparse.ArgumentParser, *, may_lack: bool = False) -> None:
     """FILE, its unit, and the choice of JSON."""
     add = asking.add_argument
-    add("file", type=Path, metavar="FILE", help="drawing in DXF or SVG")
+    about = "drawing in DXF or SVG, or a table of points"
+    add("file", type=Path, metavar="FILE", nargs="?" if may_lack else None, help=about)
     add("--unit", metavar="U", help="unit of every drawing, whatever its file says: mm, in, …")
     add("--json", action="store_true", help="print one JSON object and nothing else")

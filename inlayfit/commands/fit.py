@@ -6,12 +6,14 @@ import argparse
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from inlayfit.commands.asking import check_is_file, unit, with_values_attached
+from inlayfit.commands.asking import check_is_file, with_values_attached
+from inlayfit.commands.export_options import export_options, file_lines
 from inlayfit.commands.fit_options import VALUE_OPTIONS, fit_parser, fit_spec, pocket_model, workshop
+from inlayfit.commands.import_options import HowRead, how_read, typed_outline
 from inlayfit.commands.saying import BLOCKED, DONE, print_json, say
 from inlayfit.document.details import details_json, details_lines
-from inlayfit.document.exports import ExportOptions, Line, write_fit
-from inlayfit.document.imports import Imported, Outline, import_drawing
+from inlayfit.document.exports import write_fit
+from inlayfit.document.imports import Imported, Outline
 from inlayfit.document.pairing import paired
 from inlayfit.document.summary import finding_lines, fit_text
 from inlayfit.errors import NoOutlineError, SpecError
@@ -48,18 +50,22 @@ def run(arguments: list[str]) -> int:
     """Run the command; the exit code is the answer."""
     asked = _asked(arguments)
     question = _Question(fit_spec(asked), workshop(asked), pocket_model(asked), asked.seat)
+    typed, how = typed_outline(asked), how_read(asked)
     _check_files(asked, question.spec)
-    imported = import_drawing(asked.file, unit=unit(asked.unit))
-    pockets = _chosen(imported, asked.outline)
+    pockets, findings = ([typed], []) if typed is not None else _read(asked, how)
     plugs: list[Outline | None] = [None] * len(pockets)
-    findings = list(imported.findings)
     if asked.plug_drawing is not None:
-        made = import_drawing(asked.plug_drawing, unit=unit(asked.unit))
+        made = how.read(asked.plug_drawing)
         pairs, found = paired(pockets, _chosen(made, asked.plug_outline), chosen=bool(asked.plug_outline))
         pockets, plugs = [pocket for pocket, _ in pairs], [plug for _, plug in pairs]
         findings += [*made.findings, *found]
     answers = [_answered(pocket, plug, question) for pocket, plug in zip(pockets, plugs, strict=True)]
     return _told(asked, question, answers, findings)
+
+
+def _read(asked: argparse.Namespace, how: HowRead) -> tuple[list[Outline], list[Finding]]:
+    imported = how.read(asked.file)
+    return _chosen(imported, asked.outline), list(imported.findings)
 
 
 def _asked(arguments: list[str]) -> argparse.Namespace:
@@ -68,7 +74,6 @@ def _asked(arguments: list[str]) -> argparse.Namespace:
 
 
 def _check_files(asked: argparse.Namespace, spec: FitSpec) -> None:
-    check_is_file(asked.file)
     both_made = not spec.pocket.may_move and not spec.plug.may_move
     if both_made and asked.plug_drawing is None:
         raise SpecError(
@@ -135,7 +140,7 @@ def _told(
     report = write_fit(
         results,
         asked.out,
-        _options(question),
+        export_options(asked, has_kerf=_has_kerf(question), milling=question.workshop.milling),
         source=asked.file,
         other_sources=[] if asked.plug_drawing is None else [asked.plug_drawing],
         drawing_findings=findings,
@@ -148,13 +153,11 @@ def _told(
         print_json(report.answer)
     else:
         texts = [fit_text(a.name, a.fit.result, more=details_lines(a.fit, model=model)) for a in answers]
-        names = ", ".join(path.name for path in report.paths)
-        say("\n".join([*texts, *finding_lines(report.findings), f"Written to {asked.out}: {names}."]))
+        written = [f"Written to {asked.out}:", *file_lines(report)]
+        say("\n".join([*texts, *finding_lines(report.findings), *written]))
     found = [finding for _, result in results for finding in result.findings]
     return BLOCKED if has_open_block([*report.findings, *found]) else DONE
 
 
-def _options(question: _Question) -> ExportOptions:
-    has_kerf = question.spec.pocket.kerf_mm or question.spec.plug.kerf_mm
-    line = Line.KERF if has_kerf else Line.EDGE
-    return ExportOptions(line=line, milling=question.workshop.milling)
+def _has_kerf(question: _Question) -> bool:
+    return bool(question.spec.pocket.kerf_mm or question.spec.plug.kerf_mm)

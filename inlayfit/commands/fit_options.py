@@ -13,6 +13,9 @@ from pathlib import Path
 
 from inlayfit.bench.cutting import Milling
 from inlayfit.commands.asking import Parser, add_drawing, length, number, parser
+from inlayfit.commands.export_options import add_writing
+from inlayfit.commands.import_options import VALUE_OPTIONS as IMPORT_VALUES
+from inlayfit.commands.import_options import add_reading, add_sizes
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, fit_pocket
 from inlayfit.fit.scatter import MachineErrors
@@ -70,7 +73,7 @@ _READINGS = (_Length("--reading-repeats", "E", "± with which one reading comes 
 _LENGTHS = (*_HALVES, *_CORNERS, *_CUTTING, *_BEAM, *_ERRORS, *_READINGS)
 _NUMBERS = {"--temperature-varies": "± in kelvin", "--expansion-difference": "plug less host, per kelvin"}
 
-VALUE_OPTIONS = frozenset({option.flag for option in _LENGTHS} | set(_NUMBERS))
+VALUE_OPTIONS = frozenset({option.flag for option in _LENGTHS} | set(_NUMBERS) | IMPORT_VALUES)
 """Options whose value may begin with a minus."""
 
 _READING = re.compile(r"\s*([xXyY])\s*[: ]\s*([^=]+)=([^=]+)")
@@ -81,7 +84,9 @@ def fit_parser(*, file_first: bool) -> Parser:
     asking = parser(
         "inlayfit fit", "Solve the fit of each outline and write both halves, ready to cut.", epilog=_NOTES
     )
-    add_drawing(asking)
+    add_drawing(asking, may_lack=True)
+    add_sizes(asking)
+    add_reading(asking)
     _ids(asking, "--outline", "only these outlines; can be repeated", many=file_first)
     asking.add_argument("--out", required=True, type=Path, metavar="DIR", help="folder for the files")
     halves = _group(asking, "the two halves", _HALVES)
@@ -112,6 +117,7 @@ def fit_parser(*, file_first: bool) -> Parser:
     readings.add_argument(
         "--measured", action="append", metavar="'X N=M'", help="drawn and read width along X or Y; repeat"
     )
+    add_writing(asking)
     return asking
 
 

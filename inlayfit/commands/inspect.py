@@ -1,24 +1,29 @@
-"""`inlayfit inspect FILE`: the outlines a drawing holds."""
+"""`inlayfit inspect FILE`: the outlines a drawing holds, and how it was read."""
 
 from __future__ import annotations
 
-from inlayfit.commands.asking import add_drawing, check_is_file, parser, unit
+from inlayfit.commands.asking import add_drawing, check_is_file, parser, with_values_attached
 from inlayfit.commands.saying import BLOCKED, DONE, print_json, say
 
 
 def run(arguments: list[str]) -> int:
     """Run the command; the exit code is the answer."""
-    asking = parser("inlayfit inspect", "The outlines a drawing holds, with areas, holes and findings.")
-    add_drawing(asking)
-    asked = asking.parse_args(arguments)
-    check_is_file(asked.file)
-    from inlayfit.document.imports import import_drawing
+    from inlayfit.commands.import_options import VALUE_OPTIONS, add_reading, how_read
+    from inlayfit.document.import_notes import reading_json, reading_lines
     from inlayfit.document.summary import inspect_json, inspect_text
     from inlayfit.finding import has_open_block
 
-    imported = import_drawing(asked.file, unit=unit(asked.unit))
+    asking = parser("inlayfit inspect", "The outlines a drawing holds, with areas, holes and findings.")
+    add_drawing(asking)
+    add_reading(asking)
+    asked = asking.parse_args(with_values_attached(arguments, VALUE_OPTIONS))
+    check_is_file(asked.file)
+    how = how_read(asked)
+    imported = how.read(asked.file)
     if asked.json:
-        print_json(inspect_json(imported))
+        told = reading_json(imported, gap_mm=how.gap_mm, tolerance=how.tolerance)
+        print_json({**inspect_json(imported), **told})
     else:
-        say(inspect_text(imported))
+        lines = reading_lines(imported, gap_mm=how.gap_mm, tolerance=how.tolerance)
+        say("\n".join([inspect_text(imported), *lines]))
     return BLOCKED if has_open_block(imported.findings) else DONE

@@ -10,7 +10,20 @@ if TYPE_CHECKING:
     from typing import Any, TextIO
 
 DONE, BLOCKED, WRONG, STOPPED = 0, 1, 2, 130
-_PLAIN = str.maketrans({"−": "-", "–": "-", "“": '"', "”": '"', "×": "x", "µ": "u", "²": "2", "…": "..."})
+_PLAIN = str.maketrans(
+    {
+        "−": "-",
+        "–": "-",
+        "“": '"',
+        "”": '"',
+        "×": "x",
+        "µ": "u",
+        "²": "2",
+        "…": "...",
+        "±": "+/-",
+        "°": " deg",
+    }
+)
 
 
 def say(text: str, stream: TextIO | None = None) -> None:

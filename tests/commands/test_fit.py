@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import re
 from pathlib import Path
@@ -296,6 +297,14 @@ def test_what_makes_no_sense_is_one_sentence_and_exit_2(
     assert captured.err.rstrip().endswith(".")
     assert says in captured.err
     assert not (pocket.parent / "out").exists()
+
+
+def test_help_is_readable_on_a_terminal_of_few_characters(monkeypatch: pytest.MonkeyPatch) -> None:
+    stream = io.TextIOWrapper(io.BytesIO(), encoding="ascii")
+    monkeypatch.setattr("sys.stdout", stream)
+    assert main(["fit", "--help"]) == 0
+    stream.seek(0)
+    assert "+/- with which one reading comes out again" in " ".join(stream.read().split())
 
 
 def test_every_length_may_be_negative_without_being_taken_for_an_option() -> None:
