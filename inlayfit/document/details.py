@@ -84,7 +84,7 @@ def details_lines(fit: Examined, *, model: PocketModel | None = None) -> list[st
     lines = []
     if fit.both_made and not fit.result.gap.is_empty:
         lines.append(f"  bench   {verdict_sentence(fit.result)}")
-    if not fit.result.plug.outline.is_empty:
+    if goes_in(fit.result):
         lines.append(f"  turned  {orientation_sentence(fit.orientations)}")
     if fit.passes_mm:
         lines.append(f"  passes  {passes_words(fit.passes_mm)}")

@@ -25,7 +25,9 @@ from inlayfit.units import Unit, format_length, format_per_side
 
 _MEANT_MM = 0.001  # a gap this much off what is wanted is the arithmetic's
 _FELT_MM = 0.005  # less than this is neither felt nor filed; common practice, no source
+_MOST_AT_THE_BENCH_MM = 0.5  # more is remade, not filed; common practice, no source
 _MOST_NAMED = 5
+_TOO_MUCH = "That is too much for a file: remake one half, or choose another partner."
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +77,7 @@ def advised(result: FitResult, works: Sequence[BenchWork]) -> FitResult:
     spec = result.spec
     if spec.pocket.may_move or spec.plug.may_move or result.gap.is_empty:
         return result
-    findings = [_with_bench_remedy(finding, spec) for finding in result.findings]
+    findings = [_with_bench_remedy(finding, result) for finding in result.findings]
     findings += [_ease(work) for work in works[:_MOST_NAMED]]
     if len(works) > _MOST_NAMED:
         findings.append(_more(works))
@@ -153,10 +155,12 @@ def _workable(spec: FitSpec) -> tuple[Half, ...]:
     return tuple(half for half, state in states if state is HalfState.ALREADY_CUT)
 
 
-def _with_bench_remedy(finding: Finding, spec: FitSpec) -> Finding:
+def _with_bench_remedy(finding: Finding, result: FitResult) -> Finding:
     if finding.code != "bites":
         return finding
-    if _workable(spec):
+    if result.spec.clearance_mm - result.gap.min_mm > _MOST_AT_THE_BENCH_MM:
+        return replace(finding, remedy=_TOO_MUCH)
+    if _workable(result.spec):
         return replace(finding, remedy="Work the spots listed, try it, and measure again; do not force it.")
     return replace(finding, remedy="Both are finished: remake one, or choose another partner.")
 
@@ -178,6 +182,8 @@ def _ease(work: BenchWork) -> Finding:
 
 
 def _remedy(work: BenchWork, off: str) -> str:
+    if work.take_off_mm > _MOST_AT_THE_BENCH_MM:
+        return _TOO_MUCH
     if not work.halves:
         return "Neither half may be worked there: remake one, or choose another partner."
     first = f"File, scrape or pare {off} per side off the {work.halves[0].value} there"

@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 from inlayfit.cli import main
+from inlayfit.commands.asking import with_values_attached
 from inlayfit.commands.fit_options import VALUE_OPTIONS, fit_parser
 
 Captured = pytest.CaptureFixture[str]
@@ -307,11 +308,18 @@ def test_help_is_readable_on_a_terminal_of_few_characters(monkeypatch: pytest.Mo
     assert "+/- with which one reading comes out again" in " ".join(stream.read().split())
 
 
+LENGTH_HELP = {"C", "D", "T", "W", "A", "R", "K", "E", "N"}
+
+
 def test_every_length_may_be_negative_without_being_taken_for_an_option() -> None:
-    takes_one = {
+    asking = fit_parser(file_first=True)
+    lengths = {
         flag
-        for action in fit_parser(file_first=True)._actions
+        for action in asking._actions
         for flag in action.option_strings
-        if flag.startswith("--") and action.nargs is None and action.choices is None
+        if action.nargs is None and action.metavar in LENGTH_HELP
     }
-    assert takes_one - {"--unit", "--out", "--plug-drawing", "--measured"} == VALUE_OPTIONS
+    assert len(lengths) > 20
+    assert lengths <= VALUE_OPTIONS
+    for flag in sorted(lengths):
+        assert with_values_attached([flag, "-2thou", "x"], VALUE_OPTIONS) == [f"{flag}=-2thou", "x"]

@@ -100,6 +100,14 @@ def test_a_plug_that_bites_is_blocked_and_the_remedy_is_of_the_bench() -> None:
     )
 
 
+def test_what_is_too_much_for_a_file_is_remade() -> None:
+    result = made([(x - 2 if x < 1 else x, y) for x, y in PLUG])
+    assert {f.remedy for f in result.findings} == {
+        "That is too much for a file: remake one half, or choose another partner."
+    }
+    assert [f.code for f in result.findings] == ["bites", "ease-here"]
+
+
 def test_a_loose_plug_is_shimmed_by_what_is_spare() -> None:
     result = made(PLUG, clearance=0.04)
     (finding,) = result.findings
