@@ -47,6 +47,7 @@ class Imported:
         outlines: the closed shapes, in reading order.
         findings: everything that was wrong, skipped or changed, heaviest first.
         unit: the unit the drawing was taken to be in.
+        points_left_out: points of walls that were left out because they said nothing.
     """
 
     source: FilePath
@@ -54,6 +55,7 @@ class Imported:
     outlines: tuple[Outline, ...]
     findings: tuple[Finding, ...]
     unit: Unit
+    points_left_out: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +132,7 @@ def _import(read_it: Callable[[], ReadResult], asked: _Asked) -> Imported:
     read = read_it()
     asked.progress.report(0.6, "Finding the outlines")
     found = _Found(*_chosen_figures(read, asked))
+    found.findings += _layers_missing(read, asked)
     _find(found, asked)
     if not found.pieces and found.marks:
         found = _Found(found.marks, [])
@@ -138,9 +141,9 @@ def _import(read_it: Callable[[], ReadResult], asked: _Asked) -> Imported:
     if not found.pieces:
         raise NoOutlineError(_why_none(read, found), path=read.source)
     asked.progress.report(0.9, "Checking the outlines")
-    outlines, findings = _outlines(found.pieces, asked.tolerance)
+    outlines, findings, left_out = _outlines(found.pieces, asked.tolerance)
     findings = [*read.findings, *found.findings, *summarised(open_findings(found.open)), *findings]
-    return Imported(read.source, read, outlines, heaviest_first(findings), read.assumed_unit)
+    return Imported(read.source, read, outlines, heaviest_first(findings), read.assumed_unit, left_out)
 
 
 class _Found:
@@ -160,6 +163,15 @@ def _chosen_figures(read: ReadResult, asked: _Asked) -> tuple[list[Figure], list
     if asked.layers is not None:
         return [figure for figure in figures if figure.layer in asked.layers], []
     return [f for f in figures if f.role is not Role.MARK], [f for f in figures if f.role is Role.MARK]
+
+
+def _layers_missing(read: ReadResult, asked: _Asked) -> list[Finding]:
+    missing = sorted((asked.layers or frozenset()) - set(read.drawing.layers))
+    remedy = f"Choose among {', '.join(read.drawing.layers[:5])}."
+    return [
+        Finding("layer-missing", Severity.WARN, f"There is no layer “{name[:60]}” in it.", remedy)
+        for name in missing
+    ]
 
 
 def _find(found: _Found, asked: _Asked) -> None:
@@ -206,11 +218,16 @@ def _why_none(read: ReadResult, found: _Found) -> str:
     return f"“{name}” holds no closed outline; draw the edge of the pocket as a closed line."
 
 
-def _outlines(pieces: Sequence[Piece], tolerance: Tolerance) -> tuple[tuple[Outline, ...], list[Finding]]:
+def _outlines(
+    pieces: Sequence[Piece], tolerance: Tolerance
+) -> tuple[tuple[Outline, ...], list[Finding], int]:
     kept, findings = _without_doubles(pieces, tolerance)
     outlines = []
+    left_out = 0
     for piece in kept:
         region = simplified(piece.region, tolerance)
+        left_out += int(shapely.get_num_coordinates(piece.region.shape))
+        left_out -= int(shapely.get_num_coordinates(region.shape))
         name = piece.name or (piece.layer if piece.layer not in ("", "0") else "")
         outlines.append(Outline("", name, piece.layer, region, piece.contours))
         tiny = tiny_finding(region.polygons[0], called(piece.name, piece.layer))
@@ -219,7 +236,7 @@ def _outlines(pieces: Sequence[Piece], tolerance: Tolerance) -> tuple[tuple[Outl
     boxes = np.array([outline.region.bounds for outline in outlines])
     low, high = boxes[:, :2].min(axis=0), boxes[:, 2:].max(axis=0)
     findings += size_findings((*low.tolist(), *high.tolist()), count=len(outlines))
-    return in_reading_order(outlines), findings
+    return in_reading_order(outlines), findings, left_out
 
 
 def _without_doubles(pieces: Sequence[Piece], tolerance: Tolerance) -> tuple[list[Piece], list[Finding]]:
