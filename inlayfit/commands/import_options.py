@@ -16,7 +16,7 @@ from inlayfit.geometry.tolerance import EXACT, Tolerance
 from inlayfit.units import Unit, parse_length
 
 VALUE_OPTIONS = frozenset({"--layer", "--gap", "--simplify", "--circle", "--rectangle", "--slot"})
-"""Options whose value may begin with a minus: a layer so named, or a length that is refused with its reason."""
+"""Options whose value may begin with a minus: a layer so named, or a length to be refused with its reason."""
 _WIDEST_GAP_MM = 10.0
 _MOST_SIMPLIFIED_MM = 0.1
 _TIMES = re.compile(r"\s*(?:[x×X]|\bby\b)\s*")

@@ -68,7 +68,7 @@ def test_a_gap_is_closed_only_up_to_what_is_allowed_and_is_counted(loose: Path, 
 def test_layers_are_told_and_marks_count_only_when_asked_for(loose: Path, capsys: Captured) -> None:
     answer = inspected(capsys, str(loose), "--gap", "0.05")
     assert answer["layers"] == [
-        {"name": "CUT", "lines": 4, "marks": 0},
+        {"name": "CUT", "lines": 1, "marks": 0},
         {"name": "CONSTRUCTION", "lines": 1, "marks": 1},
     ]
     assert [o["layer"] for o in answer["outlines"]] == ["CUT"]
