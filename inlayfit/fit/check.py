@@ -194,10 +194,21 @@ def judge(spec: FitSpec, pocket: HalfResult, plug: HalfResult, gap: GapMap) -> l
     return findings
 
 
+def _tightest_against(spec: FitSpec, gap: GapMap) -> float:
+    """The gap to compare with the clearance.
+
+    Of a plug that is meant to be pressed in, only its own wall counts: a sharp corner of the host lies deeper
+    in the plug than its walls do, by up to √2 in a right angle, although nothing is tighter than meant.
+    """
+    if spec.clearance_mm >= 0:
+        return gap.min_mm
+    return min(float(wall.gaps.min()) for wall in gap.plug_walls)
+
+
 def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
     if gap.is_empty:
         return []
-    if gap.min_mm < min(0.0, spec.clearance_mm) - _MEANT_MM:
+    if _tightest_against(spec, gap) < min(0.0, spec.clearance_mm) - _MEANT_MM:
         spot = gap.tightest[0]
         return [
             Finding(
