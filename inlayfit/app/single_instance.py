@@ -1,7 +1,8 @@
 """One running program a person: a second start hands its files to the first and ends.
 
-The first listens on a local socket whose name holds the person's name, so that two people on one machine
-do not meet. What is handed over is a JSON list of absolute paths; anything else is dropped.
+The first listens on a local socket whose name holds the person's name, the folder of the person's work and
+the screen, so that two people on one machine do not meet, nor two homes of one person, and nobody's files
+open on a screen that nobody looks at. What is handed over is a JSON list of absolute paths; anything else is dropped.
 """
 
 from __future__ import annotations
@@ -9,9 +10,11 @@ from __future__ import annotations
 import getpass
 import hashlib
 import json
+import os
 from collections.abc import Sequence
 from pathlib import Path
 
+import platformdirs
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
@@ -22,7 +25,10 @@ _LONGEST_MESSAGE = 1_000_000
 def socket_name(person: str | None = None) -> str:
     """The name of the socket for a person; the one who runs this if None."""
     who = getpass.getuser() if person is None else person
-    return f"inlayfit-{hashlib.sha256(who.encode()).hexdigest()[:16]}"
+    work = platformdirs.user_state_dir("inlayfit", appauthor=False)
+    screens = [os.environ.get(name, "") for name in ("WAYLAND_DISPLAY", "DISPLAY")]
+    meant = "\n".join((who, work, *screens))
+    return f"inlayfit-{hashlib.sha256(meant.encode()).hexdigest()[:16]}"
 
 
 def hand_over(files: Sequence[Path], *, name: str | None = None) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, Slot
+from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, QSize, Qt, Slot
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -66,6 +66,9 @@ from inlayfit.finding import Severity
 from inlayfit.fit.result import Half
 
 _LOW_PX, _NARROW_PX = 760, 1200
+_WIDTH, _HEIGHT = 1440, 900
+_FRAME = 48
+"""Room for a title bar and frame, of which nothing is known before the window is shown."""
 _SIDE_WIDTH = 408
 _NARROW_SIDE_WIDTH = 320
 
@@ -454,10 +457,20 @@ class MainWindow(QMainWindow):
     def _restore_placement(self) -> None:
         geometry = None if self._keep is None else self._keep.value("geometry")
         if not (isinstance(geometry, QByteArray) and self.restoreGeometry(geometry)):
-            self.resize(1440, 900)
+            self._take_room()
         split = None if self._keep is None else self._keep.value("split")
         if isinstance(split, QByteArray):
             self._split.restoreState(split)
+
+    def _take_room(self) -> None:
+        """The size for a first start: the whole screen if frame and title would not fit around it."""
+        screen = self.screen()
+        room = screen.availableSize() if screen is not None else QSize(_WIDTH, _HEIGHT + _FRAME)
+        if room.width() >= _WIDTH and room.height() >= _HEIGHT + _FRAME:
+            self.resize(_WIDTH, _HEIGHT)
+            return
+        self.resize(min(_WIDTH, room.width()), min(_HEIGHT, room.height() - _FRAME))
+        self.setWindowState(self.windowState() | Qt.WindowState.WindowMaximized)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -74,3 +74,14 @@ def test_a_socket_left_by_a_killed_program_is_taken_over(qtbot: QtBot, name: str
 def test_two_people_do_not_meet() -> None:
     assert socket_name("anna") != socket_name("ben")
     assert "anna" not in socket_name("anna")
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="the variables are those of freedesktop.org")
+@pytest.mark.parametrize("variable", ["XDG_STATE_HOME", "DISPLAY", "WAYLAND_DISPLAY"])
+def test_two_homes_or_screens_of_one_person_do_not_meet(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path, variable: str
+) -> None:
+    here = socket_name("anna")
+    assert socket_name("anna") == here
+    monkeypatch.setenv(variable, str(tmp_path / "other"))
+    assert socket_name("anna") != here
