@@ -21,6 +21,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+from functools import lru_cache
 from typing import NoReturn
 
 from inlayfit.errors import LengthError
@@ -29,6 +30,7 @@ LARGEST_LENGTH_MM = 1_000_000
 """A kilometre: above this a length is a typing mistake."""
 _LONGEST_TEXT = 80
 _LARGEST_EXPONENT = 12
+_KEPT_NUMBERS = 4096
 MINUS = "\N{MINUS SIGN}"
 
 
@@ -155,12 +157,16 @@ def format_length(
     A half rounds away from zero, and a float counts as the shortest decimal that means it, so 0.0305 shows
     as 0.031. A number that is not finite shows as a dash.
     """
-    exact = _exact_mm(mm)
-    if exact is None:
-        return "–"
     places = unit.readout_decimals if decimals is None else decimals
-    number = _fixed(_rounded(exact / unit.mm, places), places)
-    return f"{number} {unit.symbol}" if with_unit else number
+    number = _number(mm, unit, places)
+    return "–" if number is None else f"{number} {unit.symbol}" if with_unit else number
+
+
+@lru_cache(maxsize=_KEPT_NUMBERS, typed=True)
+def _number(mm: float | Fraction | Length, unit: Unit, places: int) -> str | None:
+    """The number alone, None if it is not finite. Kept: scales and labels say the same at every repaint."""
+    exact = _exact_mm(mm)
+    return None if exact is None else _fixed(_rounded(exact / unit.mm, places), places)
 
 
 def format_entry(mm: float | Fraction | Length, unit: Unit) -> str:

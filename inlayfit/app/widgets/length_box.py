@@ -118,9 +118,11 @@ class LengthBox(QAbstractSpinBox):
 
     def shown_text(self) -> str:
         """The value as the box shows it: never rounder than it is."""
-        shown = format_length(self._mm, self._unit, decimals=self._decimals)
-        exact = parse_length(shown, default=self._unit).mm == self._mm
-        return shown if exact else format_entry(self._mm, self._unit)
+        places = self._unit.readout_decimals if self._decimals is None else self._decimals
+        is_exact = (self._mm / self._unit.mm * 10**places).denominator == 1
+        if is_exact:
+            return format_length(self._mm, self._unit, decimals=places)
+        return format_entry(self._mm, self._unit)
 
     def _show_value(self) -> None:
         self._shown = self.shown_text()

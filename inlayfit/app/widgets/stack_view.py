@@ -77,12 +77,16 @@ class StackView(QWidget):
 
     def set_section(self, section: StackSection) -> None:
         """Show other heights."""
+        if section == self._section:
+            return
         self._section = section
         self._describe()
         self.update()
 
     def set_unit(self, unit: Unit) -> None:
         """Show lengths in another unit."""
+        if unit is self._unit:
+            return
         self._unit = unit
         self._describe()
         self.update()
