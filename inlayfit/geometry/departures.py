@@ -41,8 +41,9 @@ def departing_difference(
         return Region.empty()
     if len(boxes) > _MOST_BOXES or _share(boxes, larger) > _LARGEST_SHARE:
         return larger.minus(smaller)
-    pieces = [larger.within(*box).minus(smaller.within(*box)).shape for box in boxes.tolist()]
-    return Region.of(GeometryCollection(pieces))
+    wider = [larger.within(*box).shape for box in boxes.tolist()]
+    narrower = [smaller.within(*box).shape for box in boxes.tolist()]
+    return Region.of(GeometryCollection(list(shapely.difference(wider, narrower))))
 
 
 def _share(boxes: Points, region: Region) -> float:

@@ -13,8 +13,8 @@ from dataclasses import dataclass
 import numpy as np
 import shapely
 from numpy.typing import ArrayLike
-from shapely import MultiPolygon, Polygon
-from shapely.geometry.base import BaseGeometry, BaseMultipartGeometry
+from shapely import GeometryType, MultiPolygon, Polygon
+from shapely.geometry.base import BaseGeometry
 
 from inlayfit.geometry.path import Points, frozen_array
 from inlayfit.geometry.transform import Transform
@@ -29,7 +29,7 @@ class Region:
     @classmethod
     def of(cls, geometry: BaseGeometry) -> Region:
         """The polygons of a valid geometry; lines and points in it have no area and are left out."""
-        return cls(shapely.orient_polygons(MultiPolygon(_polygons(geometry)), exterior_cw=False))
+        return cls(shapely.orient_polygons(_polygons(geometry), exterior_cw=False))
 
     @classmethod
     def of_ring(cls, outer: ArrayLike, holes: Iterable[ArrayLike] = ()) -> Region:
@@ -122,9 +122,12 @@ class Region:
         return Region.of(shapely.transform(self.shape, transform.points))
 
 
-def _polygons(geometry: BaseGeometry) -> list[Polygon]:
-    if isinstance(geometry, Polygon):
-        return [] if geometry.is_empty else [geometry]
-    if isinstance(geometry, BaseMultipartGeometry):
-        return [polygon for part in geometry.geoms for polygon in _polygons(part)]
-    return []
+def _polygons(geometry: BaseGeometry) -> MultiPolygon:
+    """All polygons that are not empty, of however deep a collection; a difference may have thousands."""
+    parts = shapely.get_parts(geometry)
+    while (shapely.get_type_id(parts) >= GeometryType.MULTIPOINT).any():
+        parts = shapely.get_parts(parts)
+    kept = (shapely.get_type_id(parts) == GeometryType.POLYGON) & ~shapely.is_empty(parts)
+    polygons = shapely.multipolygons(parts[kept])
+    assert isinstance(polygons, MultiPolygon)
+    return polygons
