@@ -16,6 +16,7 @@ from inlayfit.app.panels.notice import Notice
 from inlayfit.app.panels.sentence_bar import SentenceBar
 from inlayfit.app.panels.side_panel import SidePanel
 from inlayfit.app.panels.status_strip import StatusStrip
+from inlayfit.app.rereading import Rereading
 from inlayfit.app.session import Session
 from inlayfit.app.settings_page import SettingsPage
 from inlayfit.document import edits
@@ -35,6 +36,7 @@ class Bench:
         view, side, spot, checks, outlines, sentence, strip, notice: the parts that commands lead to.
         settings_file: where settings are kept; None for the usual place.
         next_panel: moves the keyboard by so many parts.
+        rereading: asks how the drawing shall be read.
     """
 
     window: QWidget
@@ -50,6 +52,7 @@ class Bench:
     notice: Notice
     settings_file: Path | None
     next_panel: Callable[[int], None]
+    rereading: Rereading
 
 
 def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
@@ -59,6 +62,9 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "open": documents.open_with_prompt,
         "add": lambda: documents.open_with_prompt(adds=True),
         "sample": documents.open_sample,
+        "type_size": lambda: _type_size(bench),
+        "reading": bench.rereading.ask,
+        "measured": lambda: _measured(bench),
         "save": documents.save,
         "save_as": documents.save_as,
         "export": documents.export_with_prompt,
@@ -105,6 +111,18 @@ def keep_settings(bench: Bench, settings: Settings) -> None:
         write_settings(settings, bench.settings_file or settings_file())
     except InlayfitError as error:
         bench.notice.complain(str(error))
+
+
+def _type_size(bench: Bench) -> None:
+    from inlayfit.app.measured_pocket import ask_size  # heavy; not before it is needed
+
+    ask_size(bench.window, bench.session)
+
+
+def _measured(bench: Bench) -> None:
+    from inlayfit.app.measured_pocket import ask_stations  # heavy; not before it is needed
+
+    ask_stations(bench.window, bench.session)
 
 
 def _undo(bench: Bench) -> None:

@@ -106,6 +106,11 @@ CORE_WORDS: tuple[object, ...] = (
     QT_TRANSLATE_NOOP("core", "Change how the drawing is read"),
     QT_TRANSLATE_NOOP("core", "Read the drawing in {0}"),
     QT_TRANSLATE_NOOP("core", "Record a {0} trial"),
+    QT_TRANSLATE_NOOP("core", "Add a {0} by its size"),
+    QT_TRANSLATE_NOOP("core", "Fit the pocket as measured"),
+    QT_TRANSLATE_NOOP("core", "circle"),
+    QT_TRANSLATE_NOOP("core", "rectangle"),
+    QT_TRANSLATE_NOOP("core", "slot"),
     QT_TRANSLATE_NOOP("core", "pasted outlines"),
     # the verdict and the fixes
     QT_TRANSLATE_NOOP("core", "Nothing is chosen."),

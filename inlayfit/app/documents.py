@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -18,11 +18,13 @@ from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import prompts
 from inlayfit.app.core_words import core
+from inlayfit.app.export_words import export_options, files_of, has_kerf, written_words
 from inlayfit.app.opening import (
     Opener,
     ReadDrawing,
     ReadProject,
     in_unit,
+    is_project,
     settings_used,
     source_of,
     template_fitting,
@@ -40,19 +42,19 @@ from inlayfit.app.solving import Solution
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.words import counted
 from inlayfit.document import edits
+from inlayfit.document.folder_units import remember_unit
 from inlayfit.document.journal import Recovery
 from inlayfit.document.project_file import SUFFIX, save_project
-from inlayfit.document.state import Facing, SettingsUsed, State
+from inlayfit.document.state import SettingsUsed, State
 from inlayfit.document.verdict import checks, verdict
 from inlayfit.errors import InlayfitError
+from inlayfit.finding import Severity
 from inlayfit.fit.result import Half
 from inlayfit.progress import Progress
 from inlayfit.units import Unit
 
 if TYPE_CHECKING:
     from inlayfit.document.exports import ExportOptions, ExportReport
-
-_EXPORT_NAMES = ("pocket.dxf", "plug.dxf", "pocket.svg", "plug.svg", "gap.svg", "fit.json")
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +90,7 @@ class Documents(QObject):
         self._recent_file = recent or recent_file()
         self.recent: tuple[RecentWork, ...] = read_recent(self._recent_file)
         self._wish = _Wish()
+        self._tried: Path | None = None
         self._queue: list[Path] = []
         self.opener = Opener(self)
         self.opener.drawing_read.connect(self._on_opener_drawing_read)
@@ -101,7 +104,7 @@ class Documents(QObject):
         self._writer.progressed.connect(lambda _n, part, note: self.progressed.emit(part, note))
         self._writer.busy_changed.connect(self.busy_changed)
         self._warmer = LatestTask(self)
-        self._export_wish: Path | None = None
+        self._export_wish: tuple[Path, ExportOptions | None] | None = None
         session.solved.connect(self._on_session_solved)
 
     # --- opening
@@ -118,6 +121,7 @@ class Documents(QObject):
             return
         self._queue = list(files[1:])
         self._wish = _Wish(adds=adds and not self._session.state.is_empty)
+        self._tried = files[0]
         self.opener.open(files[0], used_as=used_as, how=self._how())
 
     def paste(self) -> None:
@@ -150,9 +154,23 @@ class Documents(QObject):
                 self.tr("The drawing is not there any more; open it again to read it in another unit.")
             )
             return
-        self._wish = _Wish(rereads=True)
+        self.read_as(source, replace(self._session.state.settings, unit=unit))
+
+    def readable_source(self) -> Path | None:
+        """The drawing that can be read anew: the open one, or the one that could not be opened."""
+        path = self._session.state.source.path
+        source = Path(path) if path else self._tried if self._session.state.is_empty else None
+        return source if source is not None and source.is_file() and not is_project(source) else None
+
+    def how_read(self) -> SettingsUsed:
+        """How the open drawing was read, or the next one will be."""
+        return self._how() if self._session.state.is_empty else self._session.state.settings
+
+    def read_as(self, path: Path, how: SettingsUsed) -> None:
+        """Read a drawing in another way: the open one anew, or one that could not be opened."""
+        self._wish = _Wish(rereads=not self._session.state.is_empty)
         self._queue = []
-        self.opener.open(source, how=self._session.state.settings, unit=unit)
+        self.opener.open(path, how=how)
 
     def open_sample(self) -> None:
         """Open the sample, finished but for one check."""
@@ -194,19 +212,29 @@ class Documents(QObject):
         session, wish = self._session, self._wish
         template = template_fitting(session.settings, read.used_as)
         if wish.rereads:
-            session.do(lambda s: edits.replace_outlines(s, read.imported, template=template))
+            session.do(lambda s: edits.read_anew(s, read.imported, how=read.how, template=template))
         elif wish.adds:
             session.do(lambda s: edits.add_outlines(s, read.imported, template=template))
         else:
-            start = in_unit(State(settings=self._how()), session.settings)
+            start = in_unit(State(settings=read.how), session.settings)
             opened = edits.open_drawing(start, read.imported, source=read.source, template=template)
             name = Path(read.source.path).stem or self.tr("Pasted outlines")
             session.start(opened.state, title=name)
+        self._remember_unit(read)
         count = len(read.imported.outlines)
         name = Path(read.source.path).name or self.tr("the clipboard")
         what = counted(count, self.tr("1 outline"), self.tr("{0} outlines"))
         self.said.emit(self.tr("Read {0} from {1}").format(what, name))
         self._open_rest()
+
+    def _remember_unit(self, read: ReadDrawing) -> None:
+        """Remember a unit that was chosen for a drawing that states none, for its folder."""
+        if read.how.unit is None or not read.source.path or read.imported.read.file_unit is not None:
+            return
+        try:
+            remember_unit(Path(read.source.path), read.how.unit)
+        except (OSError, InlayfitError):
+            self.complained.emit(self.tr("The unit could not be remembered; you will be asked again."))
 
     @Slot(object)
     def _on_opener_project_read(self, read: ReadProject) -> None:
@@ -270,17 +298,21 @@ class Documents(QObject):
         if self._session.state.lead is None:
             self.complained.emit(self.tr("Nothing is chosen; choose an outline to write."))
             return
-        folder = prompts.export_folder(self._window, self._start_folder())
-        if folder is None:
+        state = self._session.state
+        start = export_options(state)
+        wish = prompts.export_wish(self._window, start, self._start_folder(), has_kerf=has_kerf(state))
+        if wish is None:
             return
-        there = [name for name in _EXPORT_NAMES if (folder / name).exists()]
+        folder, options = wish.folder, wish.options or start
+        names = [*files_of(options, state.chosen), "gap.svg", "fit.json"]
+        there = [name for name in names if (folder / name).exists()]
         if not there or prompts.replace_files(self._window, folder, there):
-            self.export_to(folder)
+            self.export_to(folder, options)
 
-    def export_to(self, folder: Path) -> None:
+    def export_to(self, folder: Path, options: ExportOptions | None = None) -> None:
         """Write the outlines of all chosen fittings; waits for the exact answer."""
         if self._session.is_stale:
-            self._export_wish = folder
+            self._export_wish = folder, options
             return
         solution, state = self._session.solution, self._session.state
         results = [(i, r) for i in state.chosen if (r := solution.result(i)) is not None]
@@ -292,8 +324,8 @@ class Documents(QObject):
         def work(progress: Progress) -> ExportReport:
             from inlayfit.document.exports import write_fit  # heavy; not before it is needed
 
-            options = export_options(state)
-            return write_fit(results, folder, options, source=source, progress=progress)
+            how = options or export_options(state)
+            return write_fit(results, folder, how, source=source, progress=progress)
 
         self._writer.submit(work)
 
@@ -302,15 +334,18 @@ class Documents(QObject):
         if solution.is_preview:
             return
         if self._export_wish is not None:
-            folder, self._export_wish = self._export_wish, None
-            self.export_to(folder)
+            wish, self._export_wish = self._export_wish, None
+            self.export_to(*wish)
         self._remember(solution)
 
     @Slot(int, object)
     def _on_writer_finished(self, _number: int, written: ExportReport) -> None:
         folder = written.files[0].path.parent.name if written.files else ""
         what = counted(len(written.files), self.tr("1 file"), self.tr("{0} files"))
-        self.said.emit(self.tr("Wrote {0} into {1}").format(what, folder))
+        self.said.emit(self.tr("Wrote {0} into {1}").format(what, folder) + written_words(written))
+        blocks = [f.message for f in written.findings if f.severity is Severity.BLOCK and not f.fixed]
+        if blocks:
+            self.complained.emit(blocks[0])
 
     @Slot(int, object)
     def _on_writer_failed(self, _number: int, error: Exception) -> None:
@@ -401,16 +436,3 @@ class Documents(QObject):
         """Stop for good."""
         for task in (self.opener, self._writer, self._warmer):
             task.close()
-
-
-def export_options(state: State) -> ExportOptions:
-    """How the chosen fittings are written: mirrored if they lie face down, shifted for a beam's kerf."""
-    from inlayfit.document.exports import ExportOptions, Line  # heavy; not before it is needed
-
-    fittings = state.chosen_fittings
-    face_down = bool(fittings) and all(fitting.facing is Facing.DOWN for fitting in fittings)
-    has_kerf = any(f.half(half).kerf_mm > 0 for f in fittings for half in Half)
-    return ExportOptions(
-        line=Line.KERF if has_kerf else Line.EDGE,
-        mirrored=frozenset({Half.PLUG}) if face_down else frozenset(),
-    )

@@ -19,8 +19,8 @@ TABLE: tuple[tuple[str, tuple[Entry, ...]], ...] = (
     (
         "&File",
         (
-            "open", RECENT, "sample", "-", "add", "-", "save", "save_as", "-", "export", "-",
-            "settings", "-", "quit",
+            "open", RECENT, "sample", "type_size", "-", "add", "reading", "-", "save", "save_as", "-",
+            "export", "-", "settings", "-", "quit",
         ),
     ),
     (
@@ -40,7 +40,7 @@ TABLE: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             "-", "next_panel", "previous_panel",
         ),
     ),
-    ("H&alves", ("use_pocket", "use_plug", "-", "read_mm", "read_inch")),
+    ("H&alves", ("use_pocket", "use_plug", "-", "measured", "-", "read_mm", "read_inch")),
     ("&Help", ("guide", "shortcuts", "-", "about")),
 )  # fmt: skip
 

@@ -20,6 +20,7 @@ from inlayfit.document.state import Fitting, SettingsUsed, Source, State
 from inlayfit.errors import InlayfitError, NotADrawingError
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.geometry.path import Points
 from inlayfit.progress import Progress
 from inlayfit.units import Unit
 
@@ -37,11 +38,15 @@ class ReadDrawing:
         imported: what is in it.
         source: where it came from.
         used_as: which half it shows.
+        how: how it was read.
+        marks: lines that are for the drawing's reader only, (n, 2) each, to be shown faintly.
     """
 
     imported: Imported
     source: Source
     used_as: Half
+    how: SettingsUsed
+    marks: tuple[Points, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,25 +119,18 @@ class Opener(QObject):
         *,
         used_as: Half = Half.POCKET,
         how: SettingsUsed,
-        unit: Unit | None = None,
     ) -> None:
         """Read a file, whichever kind it is."""
 
         def work(progress: Progress) -> ReadDrawing | ReadProject:
-            from inlayfit.document.imports import import_drawing  # heavy; not before it is needed
+            from inlayfit.document.reading import marks_of, read_as  # heavy; not before it is needed
 
             if is_project(path):
                 return ReadProject(load_project(path), path)
             source = source_of(path)
             progress.report(0.05, path.name)
-            imported = import_drawing(
-                path,
-                unit=unit,
-                gap_mm=how.gap_mm,
-                strokes_as_areas=how.strokes_as_areas,
-                progress=progress,
-            )
-            return ReadDrawing(imported, source, used_as)
+            imported, used = read_as(path, how, progress=progress)
+            return ReadDrawing(imported, source, used_as, used, marks_of(imported, used))
 
         self._submit(work)
 
@@ -145,7 +143,7 @@ class Opener(QObject):
             imported = import_text(
                 text, gap_mm=how.gap_mm, strokes_as_areas=how.strokes_as_areas, progress=progress
             )
-            return ReadDrawing(imported, Source(), used_as)
+            return ReadDrawing(imported, Source(), used_as, how)
 
         self._submit(work)
 

@@ -8,11 +8,16 @@ from __future__ import annotations
 
 from enum import Enum
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from inlayfit.document.project_file import SUFFIX
+
+if TYPE_CHECKING:
+    from inlayfit.app.export_page import ExportWish
+    from inlayfit.document.exports import ExportOptions
 
 
 class Unsaved(Enum):
@@ -38,7 +43,9 @@ def _tr(text: str) -> str:
 
 def open_files(parent: QWidget, folder: Path) -> list[Path]:
     """Drawings or a project to open; empty if the person changed their mind."""
-    kinds = _tr("Drawings and projects") + f" (*.dxf *.svg *{SUFFIX});;" + _tr("All files") + " (*)"
+    kinds = (
+        _tr("Drawings and projects") + f" (*.dxf *.svg *.csv *.txt *{SUFFIX});;" + _tr("All files") + " (*)"
+    )
     names, _ = QFileDialog.getOpenFileNames(parent, _tr("Open outline"), str(folder), kinds)
     return [Path(name) for name in names]
 
@@ -57,6 +64,16 @@ def export_folder(parent: QWidget, start: Path) -> Path | None:
     """The folder the outlines shall go to."""
     name = QFileDialog.getExistingDirectory(parent, _tr("Write outlines into this folder"), str(start))
     return Path(name) if name else None
+
+
+def export_wish(parent: QWidget, start: ExportOptions, folder: Path, *, has_kerf: bool) -> ExportWish | None:
+    """What shall be written, and where to; None if the person changed their mind."""
+    from inlayfit.app.export_page import ExportPage  # heavy; not before it is needed
+
+    page = ExportPage(start, folder, has_kerf=has_kerf, browse=export_folder, parent=parent)
+    page.exec()
+    page.deleteLater()
+    return page.wish
 
 
 def unsaved_work(parent: QWidget, title: str) -> Unsaved:

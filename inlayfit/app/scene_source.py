@@ -7,8 +7,9 @@ from dataclasses import replace
 from inlayfit.app.canvas.scene import FittingScene, GapScene, HalfLabel, OutlineScene, Shape
 from inlayfit.app.solving import Solution, half_lines
 from inlayfit.document.outlines import Outline
-from inlayfit.document.state import Fitting, State
+from inlayfit.document.state import Fitting, Source, State
 from inlayfit.fit.result import Half
+from inlayfit.geometry.path import Points
 
 
 class SceneSource:
@@ -16,6 +17,11 @@ class SceneSource:
 
     def __init__(self) -> None:
         self._shapes: dict[int, tuple[Outline, Shape]] = {}
+        self._marks: tuple[Source, tuple[Points, ...]] = (Source(), ())
+
+    def take_marks(self, source: Source, marks: tuple[Points, ...]) -> None:
+        """Lines of a drawing that are no outlines, shown faintly as long as that drawing is open."""
+        self._marks = source, marks
 
     def scene(self, state: State, solution: Solution) -> GapScene:
         """Chosen outlines as fittings, the lead first; all others as outlines to choose."""
@@ -32,7 +38,8 @@ class SceneSource:
             OutlineScene(o.id, o.name or o.id, self._shape(o)) for o in state.outlines if o.id not in shown
         )
         self._forget(state)
-        return GapScene.of(tuple(fittings), outlines=outlines)
+        marks = self._marks[1] if self._marks[0] == state.source else ()
+        return GapScene.of(tuple(fittings), outlines=outlines, marks=marks)
 
     def _shape(self, outline: Outline) -> Shape:
         kept = self._shapes.get(id(outline))

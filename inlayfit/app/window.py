@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, QSize, Qt, Slot
+from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, Slot
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -39,10 +39,12 @@ from inlayfit.app.commands import Bench, handlers
 from inlayfit.app.content import offer_for
 from inlayfit.app.core_words import core
 from inlayfit.app.documents import Documents
+from inlayfit.app.first_size import take_room
 from inlayfit.app.keyboard import move_on
 from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.map_link import MapLink
 from inlayfit.app.menus import fill_menu_bar
+from inlayfit.app.opening import ReadDrawing
 from inlayfit.app.panels.checks_panel import ChecksPanel
 from inlayfit.app.panels.empty_page import EmptyPage, RecentPanel
 from inlayfit.app.panels.legend import Legend
@@ -55,6 +57,7 @@ from inlayfit.app.panels.side_panel import SidePanel
 from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.panels.verdict_bar import VerdictBar
+from inlayfit.app.rereading import Rereading
 from inlayfit.app.scene_source import SceneSource
 from inlayfit.app.session import Change, Session
 from inlayfit.app.words import counted, when_words
@@ -66,9 +69,6 @@ from inlayfit.finding import Severity
 from inlayfit.fit.result import Half
 
 _LOW_PX, _NARROW_PX = 760, 1200
-_WIDTH, _HEIGHT = 1440, 900
-_FRAME = 48
-"""Room for a title bar and frame, of which nothing is known before the window is shown."""
 _SIDE_WIDTH = 408
 _NARROW_SIDE_WIDTH = 320
 
@@ -123,6 +123,7 @@ class MainWindow(QMainWindow):
         self.ruler = RulerBar(session)
         self.strip = StatusStrip()
         self.notice = Notice()
+        self.rereading = Rereading(self, session, self.documents)
         self.map_link = MapLink(self.map, session, self.documents, self.strip, self.spot)
 
     def _bench(self) -> Bench:
@@ -140,6 +141,7 @@ class MainWindow(QMainWindow):
             notice=self.notice,
             settings_file=self.settings_file,
             next_panel=self.next_panel,
+            rereading=self.rereading,
         )
 
     def _lay_out(self) -> None:
@@ -212,6 +214,8 @@ class MainWindow(QMainWindow):
             part.fix_asked.connect(self.fix_check)
         self.empty.open_asked.connect(documents.open_with_prompt)
         self.empty.sample_asked.connect(documents.open_sample)
+        self.empty.size_asked.connect(self.actions_by_name["type_size"].trigger)
+        documents.opener.drawing_read.connect(self._on_opener_drawing_read)
         self.recent_panel.work_asked.connect(lambda path: documents.open_files([path]))
         self.recent_panel.missing_asked.connect(documents.locate)
         self.recent_panel.clear_asked.connect(documents.forget_recent)
@@ -223,6 +227,11 @@ class MainWindow(QMainWindow):
         before, after = change.before, change.after
         if before.outlines is not after.outlines or before.chosen != after.chosen or not change.is_preview:
             self._show_all()
+
+    @Slot(object)
+    def _on_opener_drawing_read(self, read: ReadDrawing) -> None:
+        self._scenes.take_marks(read.source, read.marks)
+        self._show_all()
 
     def _show_all(self) -> None:
         state = self.session.shown
@@ -236,8 +245,7 @@ class MainWindow(QMainWindow):
         self.map.set_unit(state.unit)
         if is_open != self._was_open:
             self._was_open = is_open
-            first = self.map if is_open else self.empty.open_button
-            first.setFocus(Qt.FocusReason.OtherFocusReason)
+            (self.map if is_open else self.empty.open_button).setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show_results(self, state: State) -> None:
         session, solution = self.session, self.session.solution
@@ -322,7 +330,7 @@ class MainWindow(QMainWindow):
         actions["redo"].setText(self.tr("&Redo") + _after(stack.redoText()))
         for name in ("save", "save_as", "export", "add", "choose_all", "choose_none", "remove", "fit_view"):
             actions[name].setEnabled(not state.is_empty)
-        for name in ("use_pocket", "use_plug", "next_spot", "previous_spot", "edit_clearance"):
+        for name in ("use_pocket", "use_plug", "next_spot", "previous_spot", "edit_clearance", "measured"):
             actions[name].setEnabled(state.lead is not None)
         for name in ("read_mm", "read_inch"):
             actions[name].setEnabled(bool(state.source.path))
@@ -395,6 +403,8 @@ class MainWindow(QMainWindow):
         """Do a check's fix."""
         if check.fix is not None:
             self.session.do(check.fix.apply)
+        else:
+            self.rereading.ask(check.finding)
 
     def next_panel(self, step: int = 1) -> None:
         """Move the keyboard to the next part of the window that can take it."""
@@ -457,20 +467,10 @@ class MainWindow(QMainWindow):
     def _restore_placement(self) -> None:
         geometry = None if self._keep is None else self._keep.value("geometry")
         if not (isinstance(geometry, QByteArray) and self.restoreGeometry(geometry)):
-            self._take_room()
+            take_room(self)
         split = None if self._keep is None else self._keep.value("split")
         if isinstance(split, QByteArray):
             self._split.restoreState(split)
-
-    def _take_room(self) -> None:
-        """The size for a first start: the whole screen if frame and title would not fit around it."""
-        screen = self.screen()
-        room = screen.availableSize() if screen is not None else QSize(_WIDTH, _HEIGHT + _FRAME)
-        if room.width() >= _WIDTH and room.height() >= _HEIGHT + _FRAME:
-            self.resize(_WIDTH, _HEIGHT)
-            return
-        self.resize(min(_WIDTH, room.width()), min(_HEIGHT, room.height() - _FRAME))
-        self.setWindowState(self.windowState() | Qt.WindowState.WindowMaximized)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

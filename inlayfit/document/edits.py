@@ -268,6 +268,15 @@ def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> 
     return Edit(after, "Read the drawing in {0}", (imported.unit.symbol,))
 
 
+def read_anew(state: State, imported: Imported, *, how: SettingsUsed, template: Fitting) -> Edit:
+    """Read the drawing anew in another way; ids that stay keep their fit."""
+    edit = replace_outlines(state, imported, template=template)
+    after = replace(edit.state, settings=how)
+    if how.unit is not state.settings.unit:
+        return Edit(after, edit.pattern, edit.values)
+    return Edit(after, "Change how the drawing is read")
+
+
 def record_trial(state: State, trial: Trial) -> Edit:
     """Note an attempt."""
     after = replace(state, trials=(*state.trials, trial))

@@ -400,6 +400,12 @@ def _file_suffixes(names: Sequence[str]) -> list[str]:
     return suffixes
 
 
+def file_names(options: ExportOptions, outline_ids: Sequence[str]) -> list[str]:
+    """The names of the outline files that an export of these outlines writes."""
+    suffixes = _file_suffixes(outline_ids) if options.split is Split.PER_PIECE else [""]
+    return [f"{half.value}{s}.{kind}" for s in suffixes for half in options.halves for kind in ("dxf", "svg")]
+
+
 def _general_findings(results: Results, options: ExportOptions) -> list[Finding]:
     findings = []
     if options.dxf_version is DxfVersion.R12:

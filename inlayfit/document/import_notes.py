@@ -9,12 +9,17 @@ from __future__ import annotations
 import re
 from collections import Counter
 from dataclasses import dataclass
+from pathlib import Path
 from typing import Any
+
+import numpy as np
 
 from inlayfit.document.imports import Imported
 from inlayfit.drawing import Drawing, Role
 from inlayfit.finding import Finding
+from inlayfit.formats.registry import read_drawing
 from inlayfit.geometry.tolerance import Tolerance
+from inlayfit.units import Unit
 
 _WIDTH = re.compile(r"(?:gap of|the widest) ([\d.e+-]+) mm")
 _COUNT = re.compile(r"^([\d,]+) ")
@@ -49,6 +54,41 @@ def layer_notes(drawing: Drawing) -> tuple[LayerNote, ...]:
         lines[figure.layer] += len(figure.contours)
         marks[figure.layer] += len(figure.contours) if figure.role is Role.MARK else 0
     return tuple(LayerNote(name, count, marks[name]) for name, count in lines.items())
+
+
+@dataclass(frozen=True, slots=True)
+class DrawingLook:
+    """What a person needs to see to say how a drawing shall be read.
+
+    Attributes:
+        path: the file.
+        file_unit: the unit it states; None if it states none.
+        assumed_unit: the unit it is read in if nobody says otherwise.
+        wide, high: its size in its own units.
+        layers: its layers.
+    """
+
+    path: Path
+    file_unit: Unit | None
+    assumed_unit: Unit
+    wide: float
+    high: float
+    layers: tuple[LayerNote, ...]
+
+    def size_mm(self, unit: Unit) -> tuple[float, float]:
+        """The size it has if one drawing unit is one of these."""
+        return self.wide * float(unit.mm), self.high * float(unit.mm)
+
+
+def look_at(path: Path) -> DrawingLook:
+    """Read a drawing only to see how it can be read; ReadError if nothing can be shown."""
+    read = read_drawing(path)
+    boxes = np.array([line.bounds() for figure in read.drawing.figures for line in figure.contours])
+    low, high = boxes[:, :2].min(axis=0), boxes[:, 2:].max(axis=0)
+    wide_mm, high_mm = (high - low).tolist()
+    mm = float(read.assumed_unit.mm)
+    notes = layer_notes(read.drawing)
+    return DrawingLook(path, read.file_unit, read.assumed_unit, wide_mm / mm, high_mm / mm, notes)
 
 
 @dataclass(frozen=True, slots=True)

@@ -42,10 +42,7 @@ def state_to_json(state: State) -> Json:
     return {
         "unit": state.unit.name,
         "source": {"path": source.path, "sha256": source.sha256, "size_bytes": source.size_bytes},
-        "settings": {
-            "gap_mm": state.settings.gap_mm,
-            "strokes_as_areas": state.settings.strokes_as_areas,
-        },
+        "settings": _settings_to_json(state.settings),
         "chosen": list(state.chosen),
         "fittings": [_fitting_to_json(fitting) for fitting in state.fittings],
         "outlines": [
@@ -126,13 +123,32 @@ def state_from_json(record: Json) -> State:
             chosen=tuple(at.texts("chosen")),
             unit=at.named("unit", Unit),
             findings=tuple(at.each("findings", _finding)),
-            settings=SettingsUsed(settings.number("gap_mm"), settings.switch("strokes_as_areas")),
+            settings=_settings(settings),
             trials=tuple(at.each("trials", _trial)),
         )
     except ProjectError:
         raise
     except (ValueError, SpecError) as error:
         raise ProjectError(str(error).rstrip(".")) from error
+
+
+def _settings_to_json(settings: SettingsUsed) -> Json:
+    """What a person chose about reading is written only if they chose."""
+    record: Json = {"gap_mm": settings.gap_mm, "strokes_as_areas": settings.strokes_as_areas}
+    if settings.unit is not None:
+        record["unit"] = settings.unit.name
+    if settings.layers is not None:
+        record["layers"] = list(settings.layers)
+    return record
+
+
+def _settings(at: _At) -> SettingsUsed:
+    return SettingsUsed(
+        at.number("gap_mm"),
+        at.switch("strokes_as_areas"),
+        at.named("unit", Unit) if "unit" in at.record else None,
+        tuple(at.texts("layers")) if "layers" in at.record else None,
+    )
 
 
 def _outline(at: _At) -> Outline:

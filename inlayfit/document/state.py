@@ -132,10 +132,14 @@ class SettingsUsed:
     Attributes:
         gap_mm: ends of lines that lie this close were joined when the drawing was read.
         strokes_as_areas: whether painted lines were read as areas.
+        unit: what a person said one drawing unit is; None believes the file.
+        layers: the layers that were read; None for all that hold outlines.
     """
 
     gap_mm: float = 0.01
     strokes_as_areas: bool = False
+    unit: Unit | None = None
+    layers: tuple[str, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -483,6 +483,26 @@
    <translation>Versuch festhalten: {0}</translation>
   </message>
   <message>
+   <source>Add a {0} by its size</source>
+   <translation>{0} nach Maß hinzufügen</translation>
+  </message>
+  <message>
+   <source>Fit the pocket as measured</source>
+   <translation>In die Tasche einpassen, wie sie gemessen ist</translation>
+  </message>
+  <message>
+   <source>circle</source>
+   <translation>Kreis</translation>
+  </message>
+  <message>
+   <source>rectangle</source>
+   <translation>Rechteck</translation>
+  </message>
+  <message>
+   <source>slot</source>
+   <translation>Langloch</translation>
+  </message>
+  <message>
    <source>pasted outlines</source>
    <translation>eingefügte Umrisse</translation>
   </message>
@@ -646,6 +666,10 @@
    <translation>{0} aus {1} gelesen</translation>
   </message>
   <message>
+   <source>The unit could not be remembered; you will be asked again.</source>
+   <translation>Die Einheit konnte nicht gemerkt werden; Sie werden wieder gefragt.</translation>
+  </message>
+  <message>
    <source>A project cannot be added to other work; open it by itself.</source>
    <translation>Ein Projekt lässt sich nicht zu anderer Arbeit hinzufügen; öffnen Sie es für sich.</translation>
   </message>
@@ -696,6 +720,164 @@
   <message>
    <source>Recovered {0}; it is not saved yet</source>
    <translation>{0} wiederhergestellt; noch nicht gespeichert</translation>
+  </message>
+ </context>
+ <context>
+  <name>ExportPage</name>
+  <message>
+   <source>Save outlines to cut</source>
+   <translation>Umrisse zum Schneiden sichern</translation>
+  </message>
+  <message>
+   <source>both</source>
+   <translation>beide</translation>
+  </message>
+  <message>
+   <source>the pocket</source>
+   <translation>die Tasche</translation>
+  </message>
+  <message>
+   <source>the plug</source>
+   <translation>die Einlage</translation>
+  </message>
+  <message>
+   <source>&amp;Halves</source>
+   <translation>&amp;Hälften</translation>
+  </message>
+  <message>
+   <source>Each goes into files of its own.</source>
+   <translation>Jede kommt in eigene Dateien.</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>A half that is cut face down is written as its mirror image.</source>
+   <translation>Eine Hälfte, die mit der Sichtseite nach unten geschnitten wird, wird als Spiegelbild geschrieben.</translation>
+  </message>
+  <message>
+   <source>&amp;Mirrored</source>
+   <translation>&amp;Gespiegelt</translation>
+  </message>
+  <message>
+   <source>&amp;Folder</source>
+   <translation>&amp;Ordner</translation>
+  </message>
+  <message>
+   <source>It is made if it is not there.</source>
+   <translation>Er wird angelegt, wenn er fehlt.</translation>
+  </message>
+  <message>
+   <source>finished and roughing outlines</source>
+   <translation>Schlicht- und Schruppumrisse</translation>
+  </message>
+  <message>
+   <source>finished outlines</source>
+   <translation>Schlichtumrisse</translation>
+  </message>
+  <message>
+   <source>roughing outlines</source>
+   <translation>Schruppumrisse</translation>
+  </message>
+  <message>
+   <source>Roughing outlines are there where a finishing allowance is.</source>
+   <translation>Schruppumrisse gibt es, wo ein Schlichtaufmaß steht.</translation>
+  </message>
+  <message>
+   <source>&amp;Passes</source>
+   <translation>Gän&amp;ge</translation>
+  </message>
+  <message>
+   <source>on the finished edge</source>
+   <translation>auf der fertigen Kante</translation>
+  </message>
+  <message>
+   <source>half a kerf off it</source>
+   <translation>eine halbe Schnittfuge daneben</translation>
+  </message>
+  <message>
+   <source>For a beam or blade on the line. The machine offsets for a round cutter itself.</source>
+   <translation>Für einen Strahl oder eine Klinge auf der Linie. Um einen runden Fräser rückt die Maschine selbst.</translation>
+  </message>
+  <message>
+   <source>No kerf is given, so the line lies on the edge either way.</source>
+   <translation>Es ist keine Schnittfuge angegeben, die Linie liegt so oder so auf der Kante.</translation>
+  </message>
+  <message>
+   <source>&amp;Line</source>
+   <translation>&amp;Linie</translation>
+  </message>
+  <message>
+   <source>as drawn</source>
+   <translation>wie gezeichnet</translation>
+  </message>
+  <message>
+   <source>lower left corner</source>
+   <translation>Ecke unten links</translation>
+  </message>
+  <message>
+   <source>centre</source>
+   <translation>Mitte</translation>
+  </message>
+  <message>
+   <source>Where 0, 0 lies, of all that is in one file.</source>
+   <translation>Wo 0, 0 liegt, von allem in einer Datei.</translation>
+  </message>
+  <message>
+   <source>&amp;Origin</source>
+   <translation>&amp;Nullpunkt</translation>
+  </message>
+  <message>
+   <source>one for all pieces</source>
+   <translation>eine für alle Teile</translation>
+  </message>
+  <message>
+   <source>one for each piece</source>
+   <translation>eine für jedes Teil</translation>
+  </message>
+  <message>
+   <source>Each outline keeps its id either way.</source>
+   <translation>Jeder Umriss behält so oder so seinen Namen.</translation>
+  </message>
+  <message>
+   <source>Fil&amp;es</source>
+   <translation>Dat&amp;eien</translation>
+  </message>
+  <message>
+   <source>R2000 states its unit. SVG is always written beside it.</source>
+   <translation>R2000 nennt seine Einheit. SVG wird immer daneben geschrieben.</translation>
+  </message>
+  <message>
+   <source>&amp;DXF</source>
+   <translation>&amp;DXF</translation>
+  </message>
+  <message>
+   <source>&amp;Choose folder…</source>
+   <translation>Ordner &amp;wählen…</translation>
+  </message>
+  <message>
+   <source>&amp;Write</source>
+   <translation>&amp;Schreiben</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>DXF R12 cannot say what its unit is: choose millimetres where the file is opened.</source>
+   <translation>DXF R12 kann seine Einheit nicht nennen: Wählen Sie Millimeter, wo die Datei geöffnet wird.</translation>
+  </message>
+  <message>
+   <source>That is no folder; name one, such as “cut” beside the drawing.</source>
+   <translation>Das ist kein Ordner; nennen Sie einen, etwa „schneiden“ neben der Zeichnung.</translation>
+  </message>
+ </context>
+ <context>
+  <name>export</name>
+  <message>
+   <source>{0}: {1} points became {2} arcs and {3} lines, off by {4} µm at most</source>
+   <translation>{0}: aus {1} Punkten wurden {2} Bögen und {3} Strecken, höchstens {4} µm daneben</translation>
   </message>
  </context>
  <context>
@@ -876,6 +1058,13 @@
   </message>
  </context>
  <context>
+  <name>measured</name>
+  <message>
+   <source>Readings belong to one pocket; choose the outline of that pocket alone.</source>
+   <translation>Messwerte gehören zu einer Tasche; wählen Sie allein deren Umriss.</translation>
+  </message>
+ </context>
+ <context>
   <name>menus</name>
   <message>
    <source>Open &amp;recent</source>
@@ -1003,6 +1192,10 @@
   <message>
    <source>Try the &amp;sample</source>
    <translation>&amp;Beispiel ansehen</translation>
+  </message>
+  <message>
+   <source>Enter &amp;measured pocket</source>
+   <translation>Tasche nach &amp;Maß eingeben</translation>
   </message>
   <message>
    <source>DXF or SVG. Paste works too. Your file is never changed.</source>
@@ -1531,6 +1724,144 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   </message>
  </context>
  <context>
+  <name>reading</name>
+  <message>
+   <source>Choose the unit…</source>
+   <translation>Einheit wählen…</translation>
+  </message>
+  <message>
+   <source>Close gaps…</source>
+   <translation>Lücken schließen…</translation>
+  </message>
+  <message>
+   <source>Read lines as areas…</source>
+   <translation>Linien als Flächen lesen…</translation>
+  </message>
+  <message>
+   <source>Choose layers…</source>
+   <translation>Ebenen wählen…</translation>
+  </message>
+  <message>
+   <source>millimetre</source>
+   <translation>ein Millimeter</translation>
+  </message>
+  <message>
+   <source>inch</source>
+   <translation>ein Zoll</translation>
+  </message>
+  <message>
+   <source>centimetre</source>
+   <translation>ein Zentimeter</translation>
+  </message>
+  <message>
+   <source>thousandth of an inch</source>
+   <translation>ein Tausendstel Zoll</translation>
+  </message>
+  <message>
+   <source>pixel, 96 to an inch</source>
+   <translation>ein Bildpunkt, 96 je Zoll</translation>
+  </message>
+  <message>
+   <source>metre</source>
+   <translation>ein Meter</translation>
+  </message>
+  <message>
+   <source>foot</source>
+   <translation>ein Fuß</translation>
+  </message>
+  <message>
+   <source>micrometre</source>
+   <translation>ein Mikrometer</translation>
+  </message>
+  <message>
+   <source>The drawing is not there any more; open it again to read it in another way.</source>
+   <translation>Die Zeichnung ist nicht mehr da; öffnen Sie sie wieder, um sie anders zu lesen.</translation>
+  </message>
+  <message>
+   <source>The drawing could not be looked at ({0}); open it again.</source>
+   <translation>Die Zeichnung ließ sich nicht ansehen ({0}); öffnen Sie sie wieder.</translation>
+  </message>
+ </context>
+ <context>
+  <name>ReadingPage</name>
+  <message>
+   <source>Read the drawing anew</source>
+   <translation>Die Zeichnung neu lesen</translation>
+  </message>
+  <message>
+   <source>&amp;Painted lines cover their width</source>
+   <translation>&amp;Gemalte Linien decken ihre Breite</translation>
+  </message>
+  <message>
+   <source>One drawing &amp;unit is</source>
+   <translation>Eine Zeichen&amp;einheit ist</translation>
+  </message>
+  <message>
+   <source>Loose ends this close become one. 0.01 mm is less than a cutter shows.</source>
+   <translation>Lose Enden, die so nahe liegen, werden eins. 0,01 mm ist weniger, als ein Fräser zeigt.</translation>
+  </message>
+  <message>
+   <source>&amp;Close gaps up to</source>
+   <translation>&amp;Lücken schließen bis</translation>
+  </message>
+  <message>
+   <source>Without this the middle of a painted line is the outline.</source>
+   <translation>Sonst ist die Mitte einer gemalten Linie der Umriss.</translation>
+  </message>
+  <message>
+   <source>Lines</source>
+   <translation>Linien</translation>
+  </message>
+  <message>
+   <source>Hidden, construction and dimension lines are no outlines unless you tick them.</source>
+   <translation>Verborgene Linien, Hilfs- und Maßlinien sind keine Umrisse, außer Sie haken sie an.</translation>
+  </message>
+  <message>
+   <source>&amp;Layers</source>
+   <translation>E&amp;benen</translation>
+  </message>
+  <message>
+   <source>what the file says</source>
+   <translation>was die Datei sagt</translation>
+  </message>
+  <message>
+   <source>not stated</source>
+   <translation>nicht angegeben</translation>
+  </message>
+  <message>
+   <source>The file states none. Your choice is remembered for its folder.</source>
+   <translation>Die Datei nennt keine. Ihre Wahl wird für ihren Ordner gemerkt.</translation>
+  </message>
+  <message>
+   <source>Everything is this size then. The file itself is never changed.</source>
+   <translation>So groß ist dann alles. Die Datei selbst wird nie geändert.</translation>
+  </message>
+  <message>
+   <source>1 line</source>
+   <translation>1 Linie</translation>
+  </message>
+  <message>
+   <source>{0} lines</source>
+   <translation>{0} Linien</translation>
+  </message>
+  <message>
+   <source>{0}, for the reader only</source>
+   <translation>{0}, nur zum Lesen</translation>
+  </message>
+  <message>
+   <source>&amp;Read anew</source>
+   <translation>&amp;Neu lesen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>No layer is ticked; tick one at least.</source>
+   <translation>Keine Ebene ist angehakt; haken Sie mindestens eine an.</translation>
+  </message>
+ </context>
+ <context>
   <name>SettingsPage</name>
   <message>
    <source>Settings</source>
@@ -1547,6 +1878,147 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>&lt;b&gt;Open folder&lt;/b&gt;&lt;br&gt;Shows where the settings are kept.</source>
    <translation>&lt;b&gt;Ordner öffnen&lt;/b&gt;&lt;br&gt;Zeigt, wo die Einstellungen liegen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SizePage</name>
+  <message>
+   <source>Type a pocket by size</source>
+   <translation>Eine Tasche nach Maß eingeben</translation>
+  </message>
+  <message>
+   <source>circle</source>
+   <translation>Kreis</translation>
+  </message>
+  <message>
+   <source>rectangle</source>
+   <translation>Rechteck</translation>
+  </message>
+  <message>
+   <source>slot with round ends</source>
+   <translation>Langloch mit runden Enden</translation>
+  </message>
+  <message>
+   <source>&amp;Shape</source>
+   <translation>&amp;Form</translation>
+  </message>
+  <message>
+   <source>Its middle lies at 0, 0.</source>
+   <translation>Ihre Mitte liegt bei 0, 0.</translation>
+  </message>
+  <message>
+   <source>&amp;Diameter</source>
+   <translation>&amp;Durchmesser</translation>
+  </message>
+  <message>
+   <source>Across the middle, as measured.</source>
+   <translation>Über die Mitte, wie gemessen.</translation>
+  </message>
+  <message>
+   <source>&amp;Width</source>
+   <translation>&amp;Breite</translation>
+  </message>
+  <message>
+   <source>Along X, from wall to wall.</source>
+   <translation>Entlang X, von Wand zu Wand.</translation>
+  </message>
+  <message>
+   <source>&amp;Height</source>
+   <translation>&amp;Höhe</translation>
+  </message>
+  <message>
+   <source>Along Y, from wall to wall.</source>
+   <translation>Entlang Y, von Wand zu Wand.</translation>
+  </message>
+  <message>
+   <source>Corner &amp;radius</source>
+   <translation>Ecken&amp;radius</translation>
+  </message>
+  <message>
+   <source>0 for sharp corners.</source>
+   <translation>0 für scharfe Ecken.</translation>
+  </message>
+  <message>
+   <source>&amp;Length</source>
+   <translation>&amp;Länge</translation>
+  </message>
+  <message>
+   <source>Over its round ends.</source>
+   <translation>Über die runden Enden.</translation>
+  </message>
+  <message>
+   <source>Between its straight walls.</source>
+   <translation>Zwischen den geraden Wänden.</translation>
+  </message>
+  <message>
+   <source>&amp;Use this pocket</source>
+   <translation>Diese Tasche &amp;nehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+ </context>
+ <context>
+  <name>StationRow</name>
+  <message>
+   <source>Axis of station {0}</source>
+   <translation>Achse der Messstelle {0}</translation>
+  </message>
+  <message>
+   <source>Drawn width at station {0}</source>
+   <translation>Gezeichnete Weite an Messstelle {0}</translation>
+  </message>
+  <message>
+   <source>Width read at station {0}</source>
+   <translation>Gemessene Weite an Messstelle {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>StationsPage</name>
+  <message>
+   <source>Pocket as measured</source>
+   <translation>Tasche, wie gemessen</translation>
+  </message>
+  <message>
+   <source>Measure the width of the pocket at two stations or more along X and along Y, a long and a short one each.</source>
+   <translation>Messen Sie die Weite der Tasche an mindestens zwei Stellen entlang X und entlang Y, je einer langen und einer kurzen.</translation>
+  </message>
+  <message>
+   <source>Axis</source>
+   <translation>Achse</translation>
+  </message>
+  <message>
+   <source>Drawn</source>
+   <translation>Gezeichnet</translation>
+  </message>
+  <message>
+   <source>Read</source>
+   <translation>Gemessen</translation>
+  </message>
+  <message>
+   <source>Off the model</source>
+   <translation>Abweichung</translation>
+  </message>
+  <message>
+   <source>&amp;Add a station</source>
+   <translation>Messstelle &amp;hinzufügen</translation>
+  </message>
+  <message>
+   <source>One reading &amp;repeats to ±</source>
+   <translation>Eine Messung &amp;wiederholt sich auf ±</translation>
+  </message>
+  <message>
+   <source>One reading repeats to</source>
+   <translation>Eine Messung wiederholt sich auf</translation>
+  </message>
+  <message>
+   <source>&amp;Fit to this pocket</source>
+   <translation>In &amp;diese Tasche einpassen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
   </message>
  </context>
  <context>
@@ -1836,6 +2308,22 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
    <translation>Öffnet ein Blatt in einer Scheibe, bereit zum Ändern.</translation>
   </message>
   <message>
+   <source>&amp;Type a pocket by size…</source>
+   <translation>&amp;Tasche nach Maß eingeben…</translation>
+  </message>
+  <message>
+   <source>A circle, rectangle or slot that has no drawing.</source>
+   <translation>Kreis, Rechteck oder Langloch ohne Zeichnung.</translation>
+  </message>
+  <message>
+   <source>&amp;Read the drawing anew…</source>
+   <translation>Zeichnung neu &amp;lesen…</translation>
+  </message>
+  <message>
+   <source>Another unit, gaps, painted lines, layers.</source>
+   <translation>Andere Einheit, Lücken, gemalte Linien, Ebenen.</translation>
+  </message>
+  <message>
    <source>&amp;Save project</source>
    <translation>Projekt &amp;speichern</translation>
   </message>
@@ -2082,6 +2570,14 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>It is made already; the pocket is cut to fit it.</source>
    <translation>Es gibt sie schon; die Tasche wird passend geschnitten.</translation>
+  </message>
+  <message>
+   <source>Pocket as &amp;measured…</source>
+   <translation>Tasche, wie &amp;gemessen…</translation>
+  </message>
+  <message>
+   <source>Fits to a pocket that is cut already, by its widths.</source>
+   <translation>Passt nach ihren Weiten in eine Tasche ein, die schon geschnitten ist.</translation>
   </message>
   <message>
    <source>One drawing unit is one &amp;mm</source>

@@ -21,6 +21,7 @@ from inlayfit.shipped import shipped_folder
 
 QUESTIONS = (
     "open_files", "save_project_as", "export_folder", "unsaved_work", "replace_files", "recovery",
+    "export_wish",
 )  # fmt: skip
 LEAF = shipped_folder("sample_shapes") / "leaf.svg"
 FEET = shipped_folder("sample_shapes") / "feet.dxf"

@@ -18,6 +18,7 @@ from pytestqt.qtbot import QtBot
 
 from inlayfit.app import help_pages, prompts
 from inlayfit.app.actions import TABLE
+from inlayfit.app.export_page import ExportWish
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.prompts import Unsaved
 from inlayfit.app.session import Session
@@ -248,7 +249,7 @@ def test_units_change_everywhere_at_once_and_nothing_else(open_discs: MainWindow
 def test_export_writes_both_halves_into_the_folder(
     open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(prompts, "export_folder", lambda *_: tmp_path / "cut")
+    monkeypatch.setattr(prompts, "export_wish", lambda *_, **__: ExportWish(tmp_path / "cut"))
     open_discs.actions_by_name["export"].trigger()
     qtbot.waitUntil(lambda: "Wrote" in open_discs.strip.message, timeout=20_000)
     names = {p.name for p in (tmp_path / "cut").iterdir()}
@@ -260,7 +261,7 @@ def test_files_of_an_earlier_export_are_replaced_only_if_that_is_wanted(
     open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     (tmp_path / "plug.dxf").write_text("mine")
-    monkeypatch.setattr(prompts, "export_folder", lambda *_: tmp_path)
+    monkeypatch.setattr(prompts, "export_wish", lambda *_, **__: ExportWish(tmp_path))
     asked: list[list[str]] = []
     for answer in (False, True):
         monkeypatch.setattr(
@@ -281,7 +282,7 @@ def test_export_waits_for_the_exact_answer(
 ) -> None:
     import json
 
-    monkeypatch.setattr(prompts, "export_folder", lambda *_: tmp_path / "cut")
+    monkeypatch.setattr(prompts, "export_wish", lambda *_, **__: ExportWish(tmp_path / "cut"))
     open_discs.session.do(lambda s: edits.set_clearance(s, 0.123))
     assert open_discs.session.is_stale
     open_discs.actions_by_name["export"].trigger()

@@ -1,7 +1,7 @@
 """Painting a picture: the layer that is kept while the drawing is moved about.
 
-From below: host, pockets, plugs that are fixed, stock left in corners, roughing outlines, walls, bands. The
-fixed half is solid, the half that may move is hollow. Only one-pixel pens and fills are used here.
+From below: host, marks, pockets, plugs that are fixed, stock left in corners, roughing outlines, walls,
+bands. The fixed half is solid, the half that may move is hollow. Only one-pixel pens and fills are used here.
 """
 
 from __future__ import annotations
@@ -47,6 +47,7 @@ def paint_layers(painter: QPainter, area: QRectF, picture: Picture, look: Tokens
     """Paint a picture into an area of a painter whose origin is the view's."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, layers.smooth)
     _paint_ground(painter, area, picture, look)
+    _paint_marks(painter, picture, look)
     for shown in picture.fittings:
         _paint_halves(painter, shown, look)
         _paint_overlays(painter, shown, picture, look, layers)
@@ -87,6 +88,15 @@ def _paint_ground(painter: QPainter, area: QRectF, picture: Picture, look: Token
         return
     painter.fillRect(area, colour(look.window))
     _figure(painter, picture.host, look.host_line, QBrush(colour(look.host_tint)))
+
+
+def _paint_marks(painter: QPainter, picture: Picture, look: Tokens) -> None:
+    """Construction and dimension lines, faint and dashed, below everything that is cut."""
+    if not picture.marks.isEmpty():
+        pen = QPen(colour(look.muted, 0.6), 0, Qt.PenStyle.DashLine)
+        painter.setPen(pen)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPath(picture.marks)
 
 
 def _paint_halves(painter: QPainter, shown: FittingPicture, look: Tokens) -> None:

@@ -12,7 +12,7 @@ wall, and never cross.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from PySide6.QtCore import QLineF
@@ -100,6 +100,7 @@ class Picture:
         outlines: lines of the outlines in no fitting, with their keys.
         crowd: (n, 2) pixels where bands run, for lettering to keep off.
         true_scale: whether both walls stand at their true places.
+        marks: lines that are only looked at.
     """
 
     view: ViewTransform
@@ -109,6 +110,7 @@ class Picture:
     outlines: tuple[tuple[str, QPainterPath], ...]
     crowd: Points
     true_scale: bool
+    marks: QPainterPath = field(default_factory=QPainterPath)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -165,7 +167,8 @@ def build_picture(
     host = QPainterPath() if scene.host is None else _outline(scene.host, view, box)
     crowd = np.vstack(crowds) if crowds else np.zeros((0, 2))
     rooms = [shown_room_px(f, view) for f in scene.fittings]
-    return Picture(view, box, host, fittings, outlines, crowd, bool(rooms) and max(rooms) == 0)
+    marks = lines_path(scene.marks, closed=False, place=view.points_px)
+    return Picture(view, box, host, fittings, outlines, crowd, bool(rooms) and max(rooms) == 0, marks)
 
 
 def shown_room_px(fitting: FittingScene, view: ViewTransform) -> float:

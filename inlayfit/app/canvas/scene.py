@@ -247,12 +247,15 @@ class GapScene:
         fittings: the fittings, in their order.
         outlines: outlines that are in no fitting.
         host: outline of the host part; None tints the whole canvas.
+        bounds: a box round fittings and outlines.
+        marks: construction and dimension lines, (n, 2) each; they are only looked at.
     """
 
     fittings: tuple[FittingScene, ...] = ()
     outlines: tuple[OutlineScene, ...] = ()
     host: Shape | None = None
     bounds: Box = field(default=(math.nan,) * 4)
+    marks: tuple[Points, ...] = ()
 
     @classmethod
     def of(
@@ -261,10 +264,11 @@ class GapScene:
         *,
         outlines: tuple[OutlineScene, ...] = (),
         host: Shape | None = None,
+        marks: tuple[Points, ...] = (),
     ) -> GapScene:
         """A scene with its box."""
         boxes = [f.bounds for f in fittings] + [o.shape.bounds for o in outlines]
-        return cls(fittings, outlines, host, united(boxes))
+        return cls(fittings, outlines, host, united(boxes), marks)
 
     @property
     def is_empty(self) -> bool:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.panels.verdict_bar import SeveritySign
+from inlayfit.app.reading_fixes import label_for
 from inlayfit.document.verdict import Check
 from inlayfit.finding import Severity
 
@@ -61,7 +62,8 @@ class CheckRow(QFrame):
         }[severity]
 
     def _buttons(self, check: Check) -> QHBoxLayout | None:
-        if check.finding.place_mm is None and check.fix is None:
+        words = core(check.fix.label) if check.fix is not None else label_for(check.finding)
+        if check.finding.place_mm is None and not words:
             return None
         line = QHBoxLayout()
         line.setSpacing(8)
@@ -71,8 +73,8 @@ class CheckRow(QFrame):
             show.setAccessibleName(self.tr("Show: {0}").format(check.finding.message))
             show.clicked.connect(lambda: self.show_asked.emit(self.check))
             line.addWidget(show)
-        if check.fix is not None:
-            fix = QPushButton(core(check.fix.label))
+        if words:
+            fix = QPushButton(words)
             fix.setAccessibleDescription(check.finding.remedy)
             fix.clicked.connect(lambda: self.fix_asked.emit(self.check))
             line.addWidget(fix)

@@ -187,11 +187,12 @@ class EmptyPage(QWidget):
     """The page before anything is open.
 
     Signals:
-        open_asked(), sample_asked(): a button was pressed.
+        open_asked(), sample_asked(), size_asked(): a button was pressed.
     """
 
     open_asked = Signal()
     sample_asked = Signal()
+    size_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -207,11 +208,13 @@ class EmptyPage(QWidget):
         self.open_button = QPushButton(self.tr("&Open outline"))
         self.open_button.setProperty("step", "next")
         self.sample_button = QPushButton(self.tr("Try the &sample"))
-        for button in (self.open_button, self.sample_button):
+        self.size_button = QPushButton(self.tr("Enter &measured pocket"))
+        for button in (self.open_button, self.sample_button, self.size_button):
             button.setMinimumSize(132, 36)
             button.setFont(theme.font(theme.TypeSize(15, button.font().weight())))
         self.open_button.clicked.connect(self.open_asked)
         self.sample_button.clicked.connect(self.sample_asked)
+        self.size_button.clicked.connect(self.size_asked)
         note = QLabel(self.tr("DXF or SVG. Paste works too. Your file is never changed."))
         note.setProperty("muted", True)
         note.setAlignment(Qt.AlignmentFlag.AlignHCenter)
@@ -221,7 +224,7 @@ class EmptyPage(QWidget):
         inside = QVBoxLayout(field)
         inside.setContentsMargins(8, 8, 8, 20)
         inside.addWidget(self.halves, 1)
-        inside.addLayout(_centred(self.open_button, self.sample_button))
+        inside.addLayout(_centred(self.open_button, self.sample_button, self.size_button))
         inside.addWidget(note)
         column = QVBoxLayout(self)
         column.setContentsMargins(64, 32, 64, 32)

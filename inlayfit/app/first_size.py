@@ -1,0 +1,20 @@
+"""The size of a window at its first start."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QWidget
+
+_WIDTH, _HEIGHT = 1440, 900
+_FRAME = 48
+"""Room for a title bar and frame, of which nothing is known before the window is shown."""
+
+
+def take_room(window: QWidget) -> None:
+    """The usual size, or the whole screen if frame and title would not fit around it."""
+    room = window.screen().availableSize()
+    if room.width() >= _WIDTH and room.height() >= _HEIGHT + _FRAME:
+        window.resize(_WIDTH, _HEIGHT)
+        return
+    window.resize(min(_WIDTH, room.width()), min(_HEIGHT, room.height() - _FRAME))
+    window.setWindowState(window.windowState() | Qt.WindowState.WindowMaximized)

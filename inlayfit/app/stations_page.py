@@ -1,0 +1,190 @@
+"""The page for the readings of a pocket that is cut already: drawn width and width read, along X and Y."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QGridLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from inlayfit.app import theme
+from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.errors import SpecError
+from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, describe, fit_pocket
+from inlayfit.units import Unit, format_length
+
+_LONGEST_MM = 10_000.0
+_MOST_STATIONS = 40
+
+
+class StationRow:
+    """One reading: its axis, the drawn width, the width read, and how far it is off the model."""
+
+    def __init__(self, page: StationsPage, number: int, axis: Axis, drawn_mm: float) -> None:
+        self.axis = QComboBox()
+        self.axis.addItems([each.value for each in Axis])
+        self.axis.setCurrentText(axis.value)
+        self.drawn, self.read = page.length_box(drawn_mm), page.length_box(0.0)
+        self.off = QLabel()
+        self.off.setMinimumWidth(96)
+        names = (page.tr("Axis of station {0}"), page.tr("Drawn width at station {0}"))
+        self.axis.setAccessibleName(names[0].format(number))
+        self.drawn.setAccessibleName(names[1].format(number))
+        self.read.setAccessibleName(page.tr("Width read at station {0}").format(number))
+
+    @property
+    def widgets(self) -> tuple[QWidget, ...]:
+        """Its cells from the left."""
+        return self.axis, self.drawn, self.read, self.off
+
+    @property
+    def is_blank(self) -> bool:
+        """Whether nothing was read here yet."""
+        return self.read.mm == 0
+
+    def reading(self) -> Reading:
+        """What was read; SpecError if it cannot be."""
+        return Reading(Axis(self.axis.currentText()), self.drawn.mm, self.read.mm)
+
+
+class StationsPage(QDialog):
+    """Asks for the readings of a pocket.
+
+    Signals:
+        measured(PocketModel): fit to this pocket.
+    """
+
+    measured = Signal(object)
+
+    def __init__(self, *, wide_mm: float, high_mm: float, unit: Unit, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("Pocket as measured"))
+        self._unit = unit
+        self.model: PocketModel | None = None
+        hint = QLabel(
+            self.tr(
+                "Measure the width of the pocket at two stations or more along X and along Y, "
+                "a long and a short one each."
+            )
+        )
+        hint.setWordWrap(True)
+        body = QWidget()
+        body.setObjectName("plain")
+        self._grid = QGridLayout(body)
+        self._grid.setHorizontalSpacing(10)
+        heads = (self.tr("Axis"), self.tr("Drawn"), self.tr("Read"), self.tr("Off the model"))
+        for column, words in enumerate(heads):
+            head = QLabel(words)
+            head.setProperty("muted", True)
+            self._grid.addWidget(head, 0, column)
+        self._grid.setColumnStretch(3, 1)
+        self.rows: list[StationRow] = []
+        for axis, drawn in ((Axis.X, wide_mm), (Axis.X, 0.0), (Axis.Y, high_mm), (Axis.Y, 0.0)):
+            self._add_row(axis, drawn)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setWidget(body)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.more = QPushButton(self.tr("&Add a station"))
+        self.more.setAutoDefault(False)
+        self.more.clicked.connect(lambda: self._add_row(Axis.X, 0.0))
+        self.repeats = self.length_box(REPEATABILITY_MM)
+        label = QLabel(self.tr("One reading &repeats to ±"))
+        label.setBuddy(self.repeats)
+        self.repeats.setAccessibleName(self.tr("One reading repeats to"))
+        self.answer = QLabel()
+        self.answer.setWordWrap(True)
+        self.answer.setMinimumHeight(56)
+        self.answer.setAlignment(Qt.AlignmentFlag.AlignTop)
+        below = QGridLayout()
+        below.addWidget(self.more, 0, 0)
+        below.addWidget(label, 0, 1, Qt.AlignmentFlag.AlignRight)
+        below.addWidget(self.repeats, 0, 2)
+        below.setColumnStretch(0, 1)
+        column_of_all = QVBoxLayout(self)
+        column_of_all.setSpacing(12)
+        column_of_all.addWidget(hint)
+        column_of_all.addWidget(area, 1)
+        column_of_all.addLayout(below)
+        column_of_all.addWidget(self.answer)
+        column_of_all.addWidget(self._buttons())
+        self._judge()
+        self.resize(600, 460)
+
+    def length_box(self, mm: float) -> LengthBox:
+        """A box for one length of this page."""
+        box = LengthBox()
+        box.set_unit(self._unit)
+        box.set_limits_mm(0.0, _LONGEST_MM)
+        box.set_step_mm(0.01)
+        box.set_length(round(mm, 4))
+        box.length_edited.connect(self._judge)
+        box.refused.connect(self._judge)
+        return box
+
+    def _buttons(self) -> QDialogButtonBox:
+        buttons = QDialogButtonBox()
+        self.use_button = buttons.addButton(
+            self.tr("&Fit to this pocket"), QDialogButtonBox.ButtonRole.AcceptRole
+        )
+        buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
+        self.use_button.setDefault(True)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        return buttons
+
+    def _add_row(self, axis: Axis, drawn_mm: float) -> None:
+        number = len(self.rows) + 1
+        row = StationRow(self, number, axis, drawn_mm)
+        row.axis.currentIndexChanged.connect(self._judge)
+        for column, widget in enumerate(row.widgets):
+            self._grid.addWidget(widget, number, column)
+        self._grid.setRowStretch(number, 0)
+        self._grid.setRowStretch(number + 1, 1)
+        self.rows.append(row)
+        if hasattr(self, "more"):
+            self.more.setEnabled(number < _MOST_STATIONS)
+            row.drawn.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _judge(self) -> None:
+        """Say what the readings come to, or why they cannot tell."""
+        if not hasattr(self, "answer"):  # while the page is being made
+            return
+        taken = [row for row in self.rows if not row.is_blank]
+        typed = [box for row in self.rows for box in (row.drawn, row.read)]
+        refusal = next((box.refusal for box in (*typed, self.repeats) if box.refusal), "")
+        self.model = None
+        if not refusal:
+            try:
+                readings = [row.reading() for row in taken]
+                self.model = fit_pocket(readings, repeatability_mm=self.repeats.mm)
+            except SpecError as error:
+                refusal = str(error)
+        self._show_residuals(taken)
+        told = refusal or "\n".join(describe(self.model, unit=self._unit)) if self.model else refusal
+        self.answer.setText(told)
+        self.answer.setFont(theme.font(theme.BASE))
+        self.use_button.setAccessibleDescription(told)
+
+    def _show_residuals(self, taken: list[StationRow]) -> None:
+        for row in self.rows:
+            row.off.setText("")
+        if self.model is not None:
+            for row, residual in zip(taken, self.model.residuals, strict=True):
+                row.off.setText(format_length(residual.off_mm, self._unit))
+
+    def accept(self) -> None:
+        """Take the readings, if they tell."""
+        self.use_button.setFocus(Qt.FocusReason.OtherFocusReason)  # ends the typing in a box
+        self._judge()
+        if self.model is not None:
+            self.measured.emit(self.model)
+            super().accept()
