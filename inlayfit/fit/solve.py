@@ -252,7 +252,10 @@ def _too_narrow(
 
 
 def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
-    """The pocket that the cutter leaves of what is wanted, relieved or left for hand work as asked."""
+    """The pocket that the cutter leaves of what is wanted, relieved or left for hand work as asked.
+
+    Its outline is what the cutter reaches and sweeps; films of what is wanted between the two are dust.
+    """
     if half.relief is Relief.ROUNDED or half.radius_mm == 0 or wanted.is_empty:
         return HalfResult(wanted)
     reached = opened(wanted, half.radius_mm, tolerance)
@@ -263,10 +266,10 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
         return HalfResult(reached, left_over=wanted.minus(reached))
     centres = erode(wanted, half.radius_mm, tolerance)
     host = host_around(wanted, 4 * half.radius_mm)
-    outline, cuts = wanted, []
+    outline, covered, cuts = reached, wanted, []
     for sweep in sweeps_for(left, centres, host, half, tolerance):
-        cuts.append(_cut_of(Half.POCKET, half.relief, sweep, sweep.swept.minus(outline)))
-        outline = outline.union(sweep.swept)
+        cuts.append(_cut_of(Half.POCKET, half.relief, sweep, sweep.swept.minus(covered)))
+        outline, covered = outline.union(sweep.swept), covered.union(sweep.swept)
     return HalfResult(outline, reliefs=tuple(cuts))
 
 

@@ -124,7 +124,7 @@ def _tight_sweeps(larger: Region, smaller: Region, slack: float) -> Region:
         x0, y0, x1, y1 = polygon.bounds
         if (
             max(x1 - x0, y1 - y0) > _SHORTEST_SWEEP_SLACKS * slack
-            or not shapely.intersects(edges, polygon).all()
+            or not shapely.dwithin(edges, polygon, slack).all()
         ):
             sweeps.append(polygon)
     return Region.of(MultiPolygon(sweeps))

@@ -24,15 +24,19 @@ from inlayfit.geometry.transform import Transform
 from inlayfit.progress import Progress
 from tests.oracles import (
     MICROMETRE,
+    boundary_samples,
     clipper_matched_halves,
     clipper_offset,
     dense_minimum,
+    distances_to_boundary,
     spread,
     stands_out,
 )
 from tests.strategies import examples, glyphs, lengths, nested, regions, rigid_motions, rounded, stars
 
 TO_CUT, CUT, FINISHED = HalfState
+ARC = 0.25 * MICROMETRE  # what the measuring itself may be off, on top of the promise
+HAIR = 2 * MICROMETRE  # paring by hand, as a difference of differences, leaves spikes without width
 cutters = lengths(0.4, 6.0)
 clearances = st.one_of(lengths(0.01, 0.6), lengths(-0.3, -0.01), st.just(0.0))
 reliefs = st.sampled_from(Relief)
@@ -83,18 +87,29 @@ def test_whatever_moves_and_however_corners_are_relieved_the_gap_is_never_less(
     pocket: float,
     plug: float,
 ) -> None:
-    """Measured by the gap map and, independently, by a dense check."""
+    """Measured by the gap map and, independently, by a dense check.
+
+    With interference the promise is for the plug's wall. A sharp corner of the host bites deeper by
+    geometry: its point lies |c|/sin(half its angle) inside a plug that is |c| larger all round.
+    """
     pocket_half, plug_half = HalfSpec(pocket, states[0], other), HalfSpec(plug, states[1], relief)
     result = solve(drawn, FitSpec(clearance, pocket_half, plug_half))
     if result.gap.is_empty:
         assert has_open_block(result.findings)
         return
-    if has_open_block(result.findings) and result.gap.min_mm < clearance - MICROMETRE:
-        assert {"cutters-conflict", "bites"} & codes(result)
+    if {"cutters-conflict", "bites"} & codes(result):
+        assert has_open_block(result.findings)
         return
-    assert result.gap.min_mm >= clearance - MICROMETRE
-    walls = finished_walls(result.pocket, result.plug, result.spec)
-    assert dense_minimum(*walls) >= clearance - 1.5 * MICROMETRE
+    pocket_wall, plug_wall = finished_walls(result.pocket, result.plug, result.spec)
+    if Relief.BY_HAND in (other, relief):
+        pocket_wall, plug_wall = closed(pocket_wall, HAIR, EXACT), opened(plug_wall, HAIR, EXACT)
+    elif clearance >= 0:
+        assert result.gap.min_mm >= clearance - MICROMETRE - ARC
+        assert dense_minimum(pocket_wall, plug_wall) >= clearance - MICROMETRE - ARC
+    points = boundary_samples(plug_wall.shape, plug_wall.perimeter / 4000)
+    inside = shapely.covers(pocket_wall.shape, shapely.points(points))
+    distances = distances_to_boundary(points, pocket_wall.shape)
+    assert np.where(inside, distances, -distances).min() >= clearance - MICROMETRE - ARC
 
 
 @examples(10, 200)
@@ -142,7 +157,7 @@ def test_the_cut_plug_is_its_own_closing(
     result = solve(drawn, spec)
     assume("cutters-conflict" not in codes(result))
     outline = result.plug.outline
-    assert stands_out(closed(outline, plug / 2 - MICROMETRE, EXACT), outline) <= MICROMETRE
+    assert stands_out(closed(outline, plug / 2 - MICROMETRE, EXACT), outline) <= MICROMETRE + ARC
 
 
 @pytest.mark.parametrize("states", [(TO_CUT, TO_CUT), (TO_CUT, CUT)])
@@ -160,7 +175,7 @@ def test_the_cut_pocket_is_its_own_opening(
     result = solve(drawn, spec)
     assume("cutters-conflict" not in codes(result))
     outline = result.pocket.outline
-    assert stands_out(outline, opened(outline, pocket / 2 - MICROMETRE, EXACT)) <= MICROMETRE
+    assert stands_out(outline, opened(outline, pocket / 2 - MICROMETRE, EXACT)) <= MICROMETRE + ARC
 
 
 @examples(10, 100)
@@ -170,6 +185,8 @@ def test_relief_only_takes_away(drawn: Region, relief: Relief, clearance: float,
     target = solve(drawn, FitSpec(clearance, HalfSpec(0, CUT), HalfSpec(0))).plug.outline
     result = solve(drawn, FitSpec(clearance, HalfSpec(0, CUT), HalfSpec(plug, relief=relief)))
     _, finished = finished_walls(result.pocket, result.plug, result.spec)
+    if relief is Relief.BY_HAND:
+        finished = opened(finished, HAIR, EXACT)
     assert stands_out(finished, target) <= MICROMETRE
 
 
@@ -209,12 +226,12 @@ def test_moving_and_mirroring_commute_with_the_fit(
 ) -> None:
     spec = FitSpec(clearance, HalfSpec(pocket, states[0]), HalfSpec(plug, states[1]))
     here, there = solve(drawn, spec), solve(drawn.moved(motion), spec)
+    assert has_open_block(here.findings) == has_open_block(there.findings)
+    if has_open_block(here.findings):  # where a neck is given up, rounding may decide how
+        return
     assert here.gap.min_mm == pytest.approx(there.gap.min_mm, abs=MICROMETRE, nan_ok=True)
-    assert {f.code for f in here.findings if f.severity is Severity.BLOCK} == {
-        f.code for f in there.findings if f.severity is Severity.BLOCK
-    }
     # A plunge may go either way in a symmetric corner, so relieved walls are compared by what they leave.
-    if not here.reliefs and not has_open_block(here.findings) and "dead-end" not in codes(here):
+    if not here.reliefs and "dead-end" not in codes(here):
         assert spread(here.pocket.outline.moved(motion), there.pocket.outline) <= 1.5 * MICROMETRE
         assert spread(here.plug.outline.moved(motion), there.plug.outline) <= 1.5 * MICROMETRE
     else:
