@@ -21,11 +21,12 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.form_row import add_row
+from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.fit.result import Half
 from inlayfit.formats.dxf_write import DxfVersion
 
+_WIDTH_PX = 620
 _HALVES = {"both": (Half.POCKET, Half.PLUG), "pocket": (Half.POCKET,), "plug": (Half.PLUG,)}
 
 
@@ -85,7 +86,6 @@ class ExportPage(QDialog):
         column.addLayout(self._button_row())
         self.version.currentIndexChanged.connect(self._warn)
         self._warn()
-        self.resize(580, 0)
 
     def _add_path_choices(self, start: ExportOptions, *, has_kerf: bool) -> None:
         passes = (
@@ -157,6 +157,7 @@ class ExportPage(QDialog):
         self.warning.setText(words if is_old else "")
         self.warning.setVisible(is_old)
         self.version.setAccessibleDescription(words if is_old else self.version.toolTip())
+        fit_height(self, _WIDTH_PX)
 
     def accept(self) -> None:
         """Take the wish, unless there is no folder to write into."""
@@ -165,6 +166,7 @@ class ExportPage(QDialog):
         if folder is None or folder.is_file():
             self.warning.setText(self.tr("That is no folder; name one, such as “cut” beside the drawing."))
             self.warning.setVisible(True)
+            fit_height(self, _WIDTH_PX)
             self.folder.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         mirrored = _HALVES.get(self.mirrored.currentData(), ())

@@ -24,3 +24,12 @@ def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
     column.addWidget(control)
     column.addWidget(note)
     form.addRow(words, column)
+
+
+def fit_height(page: QWidget, width_px: int) -> None:
+    """Make a page as high as its words need at this width, wrapped lines and all."""
+    layout = page.layout()
+    if layout is not None:
+        layout.activate()
+        wraps = layout.hasHeightForWidth()
+        page.resize(width_px, layout.heightForWidth(width_px) if wraps else layout.sizeHint().height())

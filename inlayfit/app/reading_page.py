@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.form_row import add_row
+from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.app.reading_fixes import Part
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.words import counted
@@ -32,6 +32,7 @@ if TYPE_CHECKING:  # the readers are heavy; a window must not wait for them
 
 _NAME = Qt.ItemDataRole.UserRole
 _WIDEST_GAP_MM = 1.0
+_WIDTH_PX = 700
 _UNITS = (Unit.MM, Unit.INCH, Unit.CM, Unit.THOU, Unit.PIXEL)
 
 
@@ -80,7 +81,8 @@ class ReadingPage(QDialog):
         column.addLayout(form)
         column.addWidget(self.refusal)
         column.addWidget(self._buttons())
-        self.resize(620, 0)
+        self.refusal.hide()
+        fit_height(self, _WIDTH_PX)
 
     def lead_to(self, part: Part, *, gap_mm: float | None = None) -> None:
         """Put the keyboard on one part, a gap to be closed already typed."""
@@ -135,7 +137,8 @@ class ReadingPage(QDialog):
             item.setCheckState(Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
             shown.addItem(item)
         shown.setCurrentRow(0)
-        shown.setMaximumHeight(150)
+        shown.setFixedHeight(120)
+        shown.setSpacing(2)
         return shown
 
     def _layer_words(self, note: LayerNote) -> str:
@@ -162,6 +165,7 @@ class ReadingPage(QDialog):
         if layers == ():
             refusal = self.tr("No layer is ticked; tick one at least.")
         self.refusal.setText(refusal)
+        self.refusal.setVisible(bool(refusal))
         if refusal:
             return
         name = self.unit.currentData()

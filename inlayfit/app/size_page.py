@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from inlayfit.app.form_row import add_row
+from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.document.measured import circle, rectangle, slot
 from inlayfit.document.outlines import Outline
@@ -21,6 +21,7 @@ from inlayfit.errors import SpecError
 from inlayfit.units import Unit
 
 _LARGEST_MM = 10_000.0
+_WIDTH_PX = 480
 
 
 class SizePage(QDialog):
@@ -72,7 +73,6 @@ class SizePage(QDialog):
         column.addWidget(buttons)
         self.shape.currentIndexChanged.connect(self._show_shape)
         self._show_shape()
-        self.resize(480, 0)
 
     def _add(self, name: str, label: str, mm: float, why: str) -> None:
         box = LengthBox()
@@ -94,7 +94,6 @@ class SizePage(QDialog):
         for row, name in enumerate(self.boxes, 1):
             self.form.setRowVisible(row, name in rows)
         self._show_refusal()
-        self.adjustSize()
 
     def _outline(self) -> Outline:
         """The outline; SpecError if the sizes make no shape."""
@@ -117,6 +116,7 @@ class SizePage(QDialog):
         self.refusal.setText(refusal)
         self.refusal.setVisible(bool(refusal))
         self.use_button.setAccessibleDescription(refusal)
+        fit_height(self, _WIDTH_PX)
 
     def accept(self) -> None:
         """Take the pocket, if it is one."""

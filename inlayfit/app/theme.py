@@ -316,6 +316,8 @@ QLineEdit, QPlainTextEdit {{ background: {field}; color: {text}; border: 1px sol
   border-radius: {radius}px; padding: 4px 8px; selection-background-color: {accent};
   selection-color: {on_accent}; }}
 QLineEdit:focus, QPlainTextEdit:focus {{ border: 2px solid {focus}; padding: 3px 7px; }}
+QCheckBox::indicator:unchecked, QListView::indicator:unchecked {{ background: {field};
+  border: 1px solid {edge}; border-radius: 3px; width: 13px; height: 13px; }}
 QMenuBar {{ background: {window}; color: {text}; }}
 QMenuBar::item {{ padding: 5px 11px; background: transparent; border-radius: {radius}px; }}
 QMenuBar::item:selected {{ background: {hover}; }}

@@ -208,7 +208,7 @@ class EmptyPage(QWidget):
         self.open_button = QPushButton(self.tr("&Open outline"))
         self.open_button.setProperty("step", "next")
         self.sample_button = QPushButton(self.tr("Try the &sample"))
-        self.size_button = QPushButton(self.tr("Enter &measured pocket"))
+        self.size_button = QPushButton(self.tr("&Measured pocket"))
         for button in (self.open_button, self.sample_button, self.size_button):
             button.setMinimumSize(132, 36)
             button.setFont(theme.font(theme.TypeSize(15, button.font().weight())))
