@@ -121,6 +121,8 @@ CORE_WORDS: tuple[object, ...] = (
     QT_TRANSLATE_NOOP("core", "Look before cutting."),
     QT_TRANSLATE_NOOP("core", "Has to be pressed in."),
     QT_TRANSLATE_NOOP("core", "Goes in."),
+    QT_TRANSLATE_NOOP("core", "Working it out."),
+    QT_TRANSLATE_NOOP("core", "No word on the fit until every wall is measured."),
     QT_TRANSLATE_NOOP("core", "Tightest {0}, over {1} fittings."),
     QT_TRANSLATE_NOOP("core", "Tightest {0}, loosest {1}."),
     QT_TRANSLATE_NOOP("core", "{0} per side ({1} overall)"),

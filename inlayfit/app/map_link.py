@@ -58,7 +58,9 @@ class MapLink(QObject):
         if apart and min(apart) <= _SAME_PLACE_MM:
             self._session.choose_spot(apart.index(min(apart)))
         elif fitting is not None:
-            self._spot.follow(reading_at(self._map.scene, *place, math.inf))
+            self._map.set_marked_place(place)
+            reading = reading_at(self._map.scene, *place, math.inf)
+            self._spot.follow(reading, words=self.tr("at the place of the check"))
 
     def take_drop(self, files: Sequence[Path], text: str, half: Half) -> None:
         """Read what was dropped: opened if nothing is open yet, else added."""
@@ -74,7 +76,7 @@ class MapLink(QObject):
 
     @Slot(int)
     def _on_session_spot_chosen(self, number: int) -> None:
-        if self._map.chosen_spot != number:
+        if self._map.chosen_spot != number or self._map.marked_place is not None:
             self._map.set_chosen_spot(number)
 
     @Slot(str)

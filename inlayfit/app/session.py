@@ -24,6 +24,7 @@ from inlayfit.document.edits import Edit
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import State
 from inlayfit.errors import InlayfitError
+from inlayfit.fit.result import FitResult
 from inlayfit.progress import Progress
 
 
@@ -106,6 +107,18 @@ class Session(QObject):
     def solution(self) -> Solution:
         """The latest answer; `is_stale` says whether it lags behind."""
         return self._solution
+
+    @property
+    def results(self) -> dict[str, FitResult]:
+        """Results of the chosen by outline: of an older fit only while a gesture waits for its own."""
+        state, solved = self._shown, self._solution.solved
+        return {
+            fitting.outline_id: answer.result
+            for fitting in state.chosen_fittings
+            if (answer := solved.get(fitting.outline_id)) is not None
+            and answer.result is not None
+            and (self._in_gesture or answer.answers(state.outline(fitting.outline_id), fitting.spec))
+        }
 
     @property
     def is_stale(self) -> bool:
@@ -202,18 +215,17 @@ class Session(QObject):
         self.project_changed.emit()
 
     def choose_spot(self, number: int) -> None:
-        """Look at another of the tightest spots."""
+        """Look at one of the tightest spots, also if it is the one looked at before."""
         count = self.spot_count
-        wanted = number % count if count else 0
-        if wanted != self._spot:
-            self._spot = wanted
-            self.spot_chosen.emit(wanted)
+        self._spot = number % count if count else 0
+        self.spot_chosen.emit(self._spot)
 
     @property
     def spot_count(self) -> int:
-        """How many tightest spots the lead fitting has."""
-        lead = self._solution.lead
-        return 0 if lead is None else len(lead.gap.tightest)
+        """How many spots of the lead fitting are worth looking at."""
+        state = self._solution.state
+        lead = self._solution.solved.get(state.chosen[0]) if state.chosen else None
+        return 0 if lead is None or lead.scene is None else len(lead.scene.spots)
 
     def change_settings(self, settings: Settings) -> None:
         """Use other settings from now on."""

@@ -2,7 +2,8 @@
 
 The first listens on a local socket whose name holds the person's name, the folder of the person's work and
 the screen, so that two people on one machine do not meet, nor two homes of one person, and nobody's files
-open on a screen that nobody looks at. What is handed over is a JSON list of absolute paths; anything else is dropped.
+open on a screen that nobody looks at. What is handed over is a JSON list of absolute paths; anything else
+is dropped.
 """
 
 from __future__ import annotations

@@ -249,7 +249,7 @@ class MainWindow(QMainWindow):
 
     def _show_results(self, state: State) -> None:
         session, solution = self.session, self.session.solution
-        results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
+        results = session.results
         problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
         self.checks = checks(state, results, problems)
         scene = self._scenes.scene(state, solution)

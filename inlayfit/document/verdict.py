@@ -96,7 +96,8 @@ def verdict(
         headline = "Will not go in yet." if bites else "Not ready to cut."
         return Verdict(Answer.BLOCKED, say(headline), worst.finding.message, worst)
     if any(outline_id not in results for outline_id in state.chosen):
-        return Verdict(Answer.WAITING, "Working it out.", "No word on the fit until every wall is measured.")
+        words = say("Working it out."), say("No word on the fit until every wall is measured.")
+        return Verdict(Answer.WAITING, *words)
     tightest = _tightest_words(state, results, say)
     if worst is not None and worst.finding.severity is Severity.WARN:
         return Verdict(Answer.LOOK, say("Look before cutting."), worst.finding.message, worst)

@@ -4,16 +4,28 @@
  <context>
   <name>map</name>
   <message>
-   <source>tightest, spot 1</source>
-   <translation>engste, Stelle 1</translation>
-  </message>
-  <message>
    <source>spot {0} of {1}</source>
    <translation>Stelle {0} von {1}</translation>
   </message>
   <message>
    <source>loosest</source>
    <translation>weiteste</translation>
+  </message>
+  <message>
+   <source>tightest, spot 1</source>
+   <translation>engste, Stelle 1</translation>
+  </message>
+  <message>
+   <source>even all round</source>
+   <translation>rundum gleich</translation>
+  </message>
+  <message>
+   <source>tightest</source>
+   <translation>am engsten</translation>
+  </message>
+  <message>
+   <source>check</source>
+   <translation>Prüfung</translation>
   </message>
   <message>
    <source>Use as pocket</source>
@@ -41,6 +53,18 @@
   <message>
    <source>Spot {0} of {1}, tightest first: {2}.</source>
    <translation>Stelle {0} von {1}, die engste zuerst: {2}.</translation>
+  </message>
+  <message>
+   <source>Even all round: {0}.</source>
+   <translation>Rundum gleich: {0}.</translation>
+  </message>
+  <message>
+   <source>Tightest: {0}.</source>
+   <translation>Am engsten: {0}.</translation>
+  </message>
+  <message>
+   <source>Tightest: {0}. Click to see it in the loupe.</source>
+   <translation>Am engsten: {0}. Klicken zeigt es in der Lupe.</translation>
   </message>
   <message>
    <source>Spot {0} of {1}: {2}. Click to see it in the loupe.</source>
@@ -537,6 +561,14 @@
   <message>
    <source>Goes in.</source>
    <translation>Geht hinein.</translation>
+  </message>
+  <message>
+   <source>Working it out.</source>
+   <translation>Wird ausgerechnet.</translation>
+  </message>
+  <message>
+   <source>No word on the fit until every wall is measured.</source>
+   <translation>Kein Wort zur Passung, bevor jede Wand gemessen ist.</translation>
   </message>
   <message>
    <source>Tightest {0}, over {1} fittings.</source>
@@ -1045,6 +1077,10 @@
  <context>
   <name>MapLink</name>
   <message>
+   <source>at the place of the check</source>
+   <translation>am Ort der Prüfung</translation>
+  </message>
+  <message>
    <source>gap {0}</source>
    <translation>Spalt {0}</translation>
   </message>
@@ -1194,8 +1230,8 @@
    <translation>&amp;Beispiel ansehen</translation>
   </message>
   <message>
-   <source>Enter &amp;measured pocket</source>
-   <translation>Tasche nach &amp;Maß eingeben</translation>
+   <source>&amp;Measured pocket</source>
+   <translation>Tasche nach &amp;Maß</translation>
   </message>
   <message>
    <source>DXF or SVG. Paste works too. Your file is never changed.</source>
@@ -1538,6 +1574,14 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
    <source>spot {0} of {1}</source>
    <translation>Stelle {0} von {1}</translation>
   </message>
+  <message>
+   <source>the gap is even all round</source>
+   <translation>der Spalt ist rundum gleich</translation>
+  </message>
+  <message>
+   <source>the tightest spot</source>
+   <translation>die engste Stelle</translation>
+  </message>
  </context>
  <context>
   <name>StackPanel</name>
@@ -1630,6 +1674,10 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Mend</source>
    <translation>Beheben</translation>
+  </message>
+  <message>
+   <source>Preview.</source>
+   <translation>Vorschau.</translation>
   </message>
  </context>
  <context>

@@ -18,6 +18,7 @@ from pytestqt.qtbot import QtBot
 
 from inlayfit.app import help_pages, prompts
 from inlayfit.app.actions import TABLE
+from inlayfit.app.canvas import scene
 from inlayfit.app.export_page import ExportWish
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.prompts import Unsaved
@@ -418,8 +419,9 @@ def test_a_missing_file_says_so(window: MainWindow, qtbot: QtBot, tmp_path: Path
 
 
 def test_spots_are_walked_by_the_loupes_arrows_and_by_keys(
-    window: MainWindow, qtbot: QtBot, settled: Settled
+    window: MainWindow, qtbot: QtBot, settled: Settled, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    monkeypatch.setattr(scene, "worth_walking", lambda gap, _clearance_mm: gap.tightest[:5])
     window.documents.open_files([LEAF])
     qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
     settled(window.session)

@@ -40,6 +40,7 @@ class Notes:
         unit: lengths are shown in.
         stale: whether the numbers are of a preview or an older fit.
         places: where labels stood last time, so that they stay put while the drawing moves; it is updated.
+        marked_mm: a place that a check names; it is looked at instead of the chosen spot.
     """
 
     fitting: FittingScene | None
@@ -47,6 +48,7 @@ class Notes:
     unit: Unit
     stale: bool
     places: dict[str, int] = field(default_factory=dict)
+    marked_mm: tuple[float, float] | None = None
 
 
 def paint_annotations(
@@ -60,6 +62,7 @@ def paint_annotations(
     fitting = notes.fitting
     if fitting is None:
         return
+    _paint_mark(painter, picture, look, notes, placing)
     _paint_flags(painter, picture, look, notes, placing)
     _paint_spots(painter, picture, look, notes, placing)
     for label, token in ((fitting.pocket_label, look.host_line), (fitting.plug_label, look.muted)):
@@ -104,9 +107,9 @@ def _paint_flags(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
     fitting = notes.fitting
     assert fitting is not None
     flagged: list[tuple[Spot, str, bool]] = []
-    chosen = notes.chosen_spot
+    chosen = notes.chosen_spot if notes.marked_mm is None else None
     if fitting.spots:
-        flagged.append((fitting.spots[0], _tr("tightest, spot 1"), chosen == 0))
+        flagged.append((fitting.spots[0], _words_of_tightest(fitting), chosen == 0))
     if chosen is not None and 0 < chosen < len(fitting.spots):
         flagged.append(
             (fitting.spots[chosen], _tr("spot {0} of {1}").format(chosen + 1, len(fitting.spots)), True)
@@ -120,6 +123,33 @@ def _paint_flags(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
         if is_chosen:
             _paint_ring(painter, at, look)
         _paint_flag(painter, at, spot, words, look, notes, placing, chosen=is_chosen)
+
+
+def _words_of_tightest(fitting: FittingScene) -> str:
+    if len(fitting.spots) > 1:
+        return _tr("tightest, spot 1")
+    return _tr("even all round") if fitting.is_even else _tr("tightest")
+
+
+def _paint_mark(painter: QPainter, picture: Picture, look: Tokens, notes: Notes, placing: Placing) -> None:
+    """A ring round the place a check names, with a word beside it."""
+    if notes.marked_mm is None:
+        return
+    at = QPointF(*picture.view.to_px(*notes.marked_mm))
+    _paint_ring(painter, at, look)
+    words, font = _tr("check"), theme.font(theme.TITLE)
+    size = QSizeF(QFontMetricsF(font).horizontalAdvance(words) + 16, 24)
+    box = placing.place("check", at, size, (22, 40, 70), must=True)
+    assert box is not None
+    start, end = leader(box, at)
+    painter.setPen(QPen(colour(look.focus), 1))
+    painter.drawLine(start, _short_of(start, end, RING_PX))
+    painter.setPen(QPen(colour(look.focus), 2))
+    painter.setBrush(colour(look.field))
+    painter.drawRoundedRect(box, theme.RADIUS_PX, theme.RADIUS_PX)
+    painter.setFont(font)
+    painter.setPen(colour(look.text))
+    painter.drawText(box, Qt.AlignmentFlag.AlignCenter, words)
 
 
 def _paint_ring(painter: QPainter, at: QPointF, look: Tokens) -> None:

@@ -89,6 +89,7 @@ class GapMapView(MovingCanvas):
         self._layers = Layers()
         self._unit = Unit.MM
         self._chosen_spot: int | None = None
+        self._marked_mm: tuple[float, float] | None = None
         self._tool: MeasureTool | None = None
         self._cache = LayerCache()
         self._cutter_at_pointer = False
@@ -114,6 +115,7 @@ class GapMapView(MovingCanvas):
         others = [f.key for f in scene.fittings], [o.key for o in scene.outlines]
         mine = [f.key for f in self._scene.fittings], [o.key for o in self._scene.outlines]
         self._scene = scene
+        self._marked_mm = None
         if self._layers.chosen_fitting not in others[0]:
             self._show(replace(self._layers, chosen_fitting=others[0][0] if others[0] else None))
             self._chosen_spot = None
@@ -153,11 +155,17 @@ class GapMapView(MovingCanvas):
     def set_chosen_spot(self, number: int | None, *, into_view: bool = True) -> None:
         """Choose a tight spot, without a signal; it is moved into view unless that is not wanted."""
         self._chosen_spot = number
+        self._marked_mm = None
         self._keep_spot_valid()
         fitting = self.chosen_fitting
         if into_view and fitting is not None and self._chosen_spot is not None:
             self.centre_on(*fitting.spots[self._chosen_spot].place_mm)
         self._tell_screen_reader()
+        self.update()
+
+    def set_marked_place(self, place_mm: tuple[float, float]) -> None:
+        """Mark a place that a check names, until a spot is chosen or the scene is another."""
+        self._marked_mm = place_mm
         self.update()
 
     def set_summary(self, sentence: str) -> None:
@@ -178,6 +186,11 @@ class GapMapView(MovingCanvas):
     def chosen_spot(self) -> int | None:
         """Number of the chosen spot, from 0."""
         return self._chosen_spot
+
+    @property
+    def marked_place(self) -> tuple[float, float] | None:
+        """The place that a check names, while it is marked."""
+        return self._marked_mm
 
     def content_bounds(self) -> Box:
         return self._scene.bounds
@@ -204,8 +217,12 @@ class GapMapView(MovingCanvas):
         if fitting is not None and fitting.spots:
             number = self._chosen_spot or 0
             gap = spoken(fitting.spots[number].gap_mm, self._unit)
-            said = self.tr("Spot {0} of {1}, tightest first: {2}.")
-            parts.append(said.format(number + 1, len(fitting.spots), gap))
+            if len(fitting.spots) > 1:
+                said = self.tr("Spot {0} of {1}, tightest first: {2}.")
+                parts.append(said.format(number + 1, len(fitting.spots), gap))
+            else:
+                said = self.tr("Even all round: {0}.") if fitting.is_even else self.tr("Tightest: {0}.")
+                parts.append(said.format(gap))
         text = " ".join(parts)
         if text != self.accessibleDescription():
             self.setAccessibleDescription(text)
@@ -365,6 +382,8 @@ class GapMapView(MovingCanvas):
         fitting, spot = self.chosen_fitting, self._spot_at(at)
         if fitting is not None and spot is not None:
             gap = spoken(fitting.spots[spot].gap_mm, self._unit)
+            if len(fitting.spots) == 1:
+                return self.tr("Tightest: {0}. Click to see it in the loupe.").format(gap)
             said = self.tr("Spot {0} of {1}: {2}. Click to see it in the loupe.")
             return said.format(spot + 1, len(fitting.spots), gap)
         x_mm, y_mm = self.view.to_mm(at.x(), at.y())
@@ -448,7 +467,9 @@ class GapMapView(MovingCanvas):
         words = self.tr("True scale.") if picture.true_scale else self.tr("Band width is not to scale.")
         title = self.tr("Gap map, preview") if self._layers.stale else self.tr("Gap map")
         card = paint_card(painter, QPointF(20, 12), title, words, look)
-        notes = Notes(fitting, self._chosen_spot, self._unit, self._layers.stale, self._label_places)
+        notes = Notes(
+            fitting, self._chosen_spot, self._unit, self._layers.stale, self._label_places, self._marked_mm
+        )
         paint_annotations(painter, area, picture, look, notes, keep_off=[card, *self._covered()])
 
     def _covered(self) -> list[QRectF]:

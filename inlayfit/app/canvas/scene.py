@@ -16,7 +16,8 @@ from shapely import MultiPolygon, Polygon
 
 from inlayfit.app.canvas.polylines import ring_lengths
 from inlayfit.app.canvas.view_transform import Box
-from inlayfit.fit.result import FitResult, ReliefCut, Spot, WallGap
+from inlayfit.fit.classes import GapClass, classify
+from inlayfit.fit.result import FitResult, GapMap, ReliefCut, Spot, WallGap
 from inlayfit.fit.spec import HalfSpec
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -124,6 +125,16 @@ class HalfLabel:
     room_mm: float
 
 
+def worth_walking(gap: GapMap, clearance_mm: float) -> tuple[Spot, ...]:
+    """The spots that say something: all that are tighter than meant, or else the tightest alone.
+
+    Of a gap that is as meant all round, a dozen equal places would only be counted, not looked at.
+    """
+    classes = classify([spot.gap_mm for spot in gap.tightest], clearance_mm)
+    tighter = int((classes < GapClass.ON).sum())
+    return gap.tightest[: max(1, min(tighter, MOST_SPOTS))]
+
+
 @dataclass(frozen=True, eq=False, slots=True)
 class FittingScene:
     """One pocket with its plug.
@@ -135,7 +146,7 @@ class FittingScene:
         pocket_fixed, plug_fixed: whether that half may no longer change.
         clearance_mm: wanted per side; the classes are relative to it.
         walls: the gap along the plug's wall.
-        spots: tightest first.
+        spots: those worth looking at, tightest first.
         loosest: the widest gap, or None.
         min_mm, max_mm: smallest and largest gap; nan without a plug.
         rough: roughing outlines of both halves, where there are any.
@@ -196,7 +207,7 @@ class FittingScene:
             plug_fixed=not spec.plug.may_move,
             clearance_mm=spec.clearance_mm,
             walls=tuple(Wall.of(wall) for wall in gap.plug_walls if len(wall.points) > 2),
-            spots=gap.tightest[:MOST_SPOTS],
+            spots=worth_walking(gap, spec.clearance_mm),
             loosest=gap.loosest,
             min_mm=gap.min_mm,
             max_mm=gap.max_mm,
@@ -216,8 +227,10 @@ class FittingScene:
 
     @property
     def is_even(self) -> bool:
-        """Whether the gap is the same all round, so that no place is looser than another."""
-        return self.max_mm - self.min_mm < EVEN_MM
+        """Whether the gap is the same all round, or as meant all round: no place stands out."""
+        if self.max_mm - self.min_mm < EVEN_MM:
+            return True
+        return bool((classify([self.min_mm, self.max_mm], self.clearance_mm) == GapClass.ON).all())
 
     def holds(self, x_mm: float, y_mm: float) -> bool:
         """Whether a point lies in either half."""

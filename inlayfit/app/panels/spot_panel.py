@@ -75,6 +75,11 @@ class SpotPanel(QScrollArea):
         """A lower loupe, for a small window."""
         self.loupe.setFixedHeight(_LOW_LOUPE_PX if compact else _LOUPE_PX)
 
+    @property
+    def which(self) -> str:
+        """The words that say which place is looked at."""
+        return self._which.text()
+
     def show_fitting(self, fitting: FittingScene | None) -> None:
         """Look at another fitting, or at another answer for it."""
         self._fitting = fitting
@@ -82,14 +87,14 @@ class SpotPanel(QScrollArea):
         self.loupe.set_stale(self._session.is_stale)
         self._show_spot()
 
-    def follow(self, reading: PointerReading) -> None:
-        """Look at the wall nearest to the pointer until another spot is chosen."""
+    def follow(self, reading: PointerReading, *, words: str = "") -> None:
+        """Look at the wall nearest to a place until another spot is chosen; `words` say what place it is."""
         if self._fitting is None or None in (reading.wall_mm, reading.partner_mm, reading.gap_mm):
             return
         assert reading.wall_mm is not None
         assert reading.partner_mm is not None
         assert reading.gap_mm is not None
-        self._which.setText(self.tr("at the pointer"))
+        self._which.setText(words or self.tr("at the pointer"))
         self.loupe.look_at(self._fitting, LoupeSpot(reading.wall_mm, reading.partner_mm, reading.gap_mm))
 
     @Slot(int)
@@ -105,5 +110,12 @@ class SpotPanel(QScrollArea):
             self._which.setText("")
             self.loupe.set_spot(self._fitting, None)
             return
-        self._which.setText(self.tr("spot {0} of {1}").format(number + 1, len(spots)))
+        self._which.setText(self._words_for(number))
         self.loupe.set_spot(self._fitting, spots[number])
+
+    def _words_for(self, number: int) -> str:
+        """Which place is looked at; where no place stands out, nothing is counted."""
+        assert self._fitting is not None
+        if len(self._fitting.spots) > 1:
+            return self.tr("spot {0} of {1}").format(number + 1, len(self._fitting.spots))
+        return self.tr("the gap is even all round") if self._fitting.is_even else self.tr("the tightest spot")

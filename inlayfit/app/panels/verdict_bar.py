@@ -129,13 +129,21 @@ class VerdictBar(QWidget):
         """Leads to the place."""
         return self._show
 
+    @property
+    def headline(self) -> str:
+        """The few words that show now."""
+        return self._headline.text()
+
     def show_verdict(self, verdict: Verdict, *, is_stale: bool) -> None:
-        """Say another verdict; a stale one is dimmed and offers nothing."""
+        """Say another verdict; a stale one is dimmed and promises nothing."""
         self._check = verdict.check
         severity = SIGN_OF_ANSWER[verdict.answer]
         self._sign.show_severity(severity)
-        self._sign.setVisible(verdict.answer not in {Answer.NOTHING, Answer.WAITING})
-        self._headline.setText(verdict.headline)
+        promises = verdict.answer in {Answer.GOES_IN, Answer.PRESS}
+        self._sign.setVisible(
+            verdict.answer not in {Answer.NOTHING, Answer.WAITING} and not (promises and is_stale)
+        )
+        self._headline.setText(self.tr("Preview.") if promises and is_stale else verdict.headline)
         self._headline.setEnabled(not is_stale)
         self._why.say(verdict.explanation)
         self._why.setEnabled(not is_stale)

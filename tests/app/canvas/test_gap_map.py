@@ -323,7 +323,7 @@ def test_content_that_is_no_drawing_is_refused_by_the_reader(view: GapMapView) -
 def test_a_screen_reader_hears_the_sentence_and_the_spot(view: GapMapView) -> None:
     view.set_summary("Acetal foot into tray.")
     text = view.accessibleDescription()
-    assert text.startswith("Acetal foot into tray. Spot 1 of ")
+    assert text.startswith("Acetal foot into tray. Tightest: ")
     assert "\N{MINUS SIGN}0.010 per side (\N{MINUS SIGN}0.020 overall)" in text
     assert view.accessibleName() == "Gap map"
 
