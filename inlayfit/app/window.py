@@ -474,9 +474,7 @@ class MainWindow(QMainWindow):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        is_low = self.height() < _LOW_PX
-        self.ruler.set_compact(is_low or self.width() < _NARROW_PX)
-        self.spot.set_compact(is_low)
+        self.ruler.set_compact(self.height() < _LOW_PX or self.width() < _NARROW_PX)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.session.is_in_gesture:

@@ -31,6 +31,7 @@ class ReliefCut:
         area_mm2: how much was removed.
         bite_mm: how far the removed area reaches from that corner, at most.
         straight: False where no straight plunge covers the corner and the cutter must be led over it.
+        removed: the area itself.
     """
 
     half: Half
@@ -39,6 +40,7 @@ class ReliefCut:
     area_mm2: float
     bite_mm: float
     straight: bool = True
+    removed: Region = field(default_factory=Region.empty)
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +53,7 @@ class HalfResult:
         rest: where the corner cutter still has to go after the main one; empty without a corner cutter.
         edge_break: the chamfer's other edge, inside a plug and outside a pocket, or None without one.
         left_over: stock the cutter leaves in corners of what was wanted (for hand work, or by rounding).
+        pared: the wall once the hand work is done, or None if there is none to do.
         reliefs: where the half was relieved.
         changed: whether the program shaped it; False for a half already cut.
     """
@@ -60,8 +63,14 @@ class HalfResult:
     rest: Region = field(default_factory=Region.empty)
     edge_break: Region | None = None
     left_over: Region = field(default_factory=Region.empty)
+    pared: Region | None = None
     reliefs: tuple[ReliefCut, ...] = ()
     changed: bool = True
+
+    @property
+    def finished(self) -> Region:
+        """The wall that meets the other half in the end."""
+        return self.outline if self.pared is None else self.pared
 
 
 @dataclass(frozen=True, slots=True)

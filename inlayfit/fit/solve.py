@@ -77,7 +77,7 @@ def solve(
     pocket, plug, findings = _halves(drawn, spec, plug_drawn, tolerance, watched)
     watched.report(0.7, "gap map")
     samples = _SAMPLES if _is_exact(tolerance) else _SAMPLES // 4
-    gap = gap_map(*finished_walls(pocket, plug, spec), samples=samples)
+    gap = gap_map(pocket.finished, plug.finished, samples=samples)
     watched.report(0.9, "checks")
     found = [*findings, *check.judge(spec, pocket, plug, gap)]
     if _is_exact(tolerance):
@@ -263,7 +263,7 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
     if not left:
         return HalfResult(wanted)
     if half.relief is Relief.BY_HAND:
-        return HalfResult(reached, left_over=wanted.minus(reached))
+        return HalfResult(reached, left_over=wanted.minus(reached), pared=wanted)
     centres = erode(wanted, half.radius_mm, tolerance)
     host = host_around(wanted, 4 * half.radius_mm)
     outline, covered, cuts = reached, wanted, []
@@ -282,7 +282,7 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
     if not left:
         return HalfResult(target)
     if half.relief is Relief.BY_HAND:
-        return HalfResult(cut, left_over=cut.minus(target))
+        return HalfResult(cut, left_over=cut.minus(target), pared=target)
     centres = dilate(target, half.radius_mm, tolerance)
     kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
     outline, cuts = target, []
@@ -297,7 +297,7 @@ def _cut_of(half: Half, kind: Relief, sweep: Sweep, bite: Region) -> ReliefCut:
     corner = shapely.Point(sweep.corner)
     points = shapely.points(shapely.get_coordinates(bite.shape))
     depth = float(shapely.distance(points, corner).max(initial=0.0))
-    return ReliefCut(half, kind, sweep.corner, bite.area, depth, straight=sweep.straight)
+    return ReliefCut(half, kind, sweep.corner, bite.area, depth, straight=sweep.straight, removed=bite)
 
 
 def _together(left: Iterable[Residue]) -> Region:
@@ -333,15 +333,3 @@ def _with_passes_of_plug(plug: HalfResult, half: HalfSpec, tolerance: Tolerance)
     if half.edge_break_mm > 0:
         edge = erode(outline, half.edge_break_mm, tolerance)
     return replace(plug, rough=rough, rest=rest, edge_break=edge)
-
-
-def finished_walls(
-    result_pocket: HalfResult, result_plug: HalfResult, spec: FitSpec
-) -> tuple[Region, Region]:
-    """Both outlines once the hand work is done: what meets in the end."""
-    pocket, plug = result_pocket.outline, result_plug.outline
-    if spec.pocket.may_move and spec.pocket.relief is Relief.BY_HAND:
-        pocket = pocket.union(result_pocket.left_over)
-    if spec.plug.may_move and spec.plug.relief is Relief.BY_HAND:
-        plug = plug.minus(result_plug.left_over)
-    return pocket, plug

@@ -71,6 +71,8 @@ def test_a_dog_bone_in_a_plain_corner_takes_0_571_squared_radii(radius: float) -
         assert cut.half is Half.POCKET
         assert cut.area_mm2 == pytest.approx((math.pi / 2 - 1) * radius**2, abs=0.002 * radius)
         assert cut.bite_mm == pytest.approx(math.sqrt(2) * radius, abs=0.01)
+        assert cut.removed.area == pytest.approx(cut.area_mm2)
+        assert cut.removed.minus(result.pocket.outline).area < 1e-6
     removed = result.pocket.outline.area - box.area
     assert removed == pytest.approx(4 * (math.pi / 2 - 1) * radius**2, abs=0.01 * radius)
 

@@ -253,6 +253,7 @@ def _paint_scale_bar(painter: QPainter, area: QRectF, scale: float, look: Tokens
     bar = scale_bar(scale, unit)
     right, y = area.right() - 24, area.bottom() - 16
     left = right - bar.length_px
+    _paint_plate(painter, QRectF(left - 10, y - 24, bar.length_px + 20, 34), look)
     painter.setPen(QPen(colour(look.text), 1))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.drawLine(QPointF(left, y), QPointF(right, y))
@@ -263,6 +264,13 @@ def _paint_scale_bar(painter: QPainter, area: QRectF, scale: float, look: Tokens
     box = QRectF(left - 30, y - 22, bar.length_px + 60, 16)
     painter.drawText(box, Qt.AlignmentFlag.AlignCenter, bar.text)
     return box.adjusted(0, -2, 0, 10)
+
+
+def _paint_plate(painter: QPainter, box: QRectF, look: Tokens) -> None:
+    """A plate that walls show through only faintly, so that what stands on it can be read."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour(look.panel, 0.8))
+    painter.drawRoundedRect(box, theme.RADIUS_PX, theme.RADIUS_PX)
 
 
 def _tr(text: str) -> str:

@@ -11,7 +11,6 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
-import shapely
 
 from inlayfit.app.canvas.scale_bar import round_below
 from inlayfit.app.canvas.scene import FittingScene
@@ -99,7 +98,7 @@ def build_loupe(
 
 
 def _cut(region: Region, box: Box) -> Region:
-    return Region.of(shapely.clip_by_rect(region.shape, *box))
+    return region.within(*box)
 
 
 def _cutter_arc(fitting: FittingScene, spot: LoupeSpot) -> CutterArc | None:

@@ -17,7 +17,7 @@ from inlayfit.app.theme import Tokens, colour
 
 _STALE_STRENGTH = 0.45
 _UNCHOSEN_STRENGTH = 0.55
-_DOT_PX, _SMALLEST_CIRCLE_PX = 2.0, 16.0
+_DOT_PX, _SMALLEST_AREA_PX = 2.0, 6.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,7 @@ class Layers:
         chosen_outlines: keys.
         rough: roughing outlines.
         left_over: stock left in corners.
-        relieved: rings where a half was relieved.
+        relieved: what was cut away for relief.
         stale: whether the picture is a preview.
         smooth: antialiasing.
     """
@@ -121,19 +121,16 @@ def _paint_overlays(
 
 
 def _paint_reliefs(painter: QPainter, shown: FittingPicture, picture: Picture, look: Tokens) -> None:
-    """A dot where a half was relieved; zoomed in, the cutter's circle about it."""
-    fitting = shown.fitting
-    cutter = fitting.pocket_cutter_mm if fitting.plug_fixed else fitting.plug_cutter_mm
-    radius = cutter / 2 * picture.view.scale
+    """What was cut away for relief; where that is too small to be seen, a dot at its corner."""
     painter.setPen(_pen(look.accent))
-    places = [picture.view.to_px(*cut.place_mm) for cut in fitting.relieved]
+    painter.setBrush(QBrush(colour(look.accent, 0.45)))
+    for piece in shown.relieved:
+        painter.drawPath(piece)
     painter.setBrush(colour(look.accent))
-    for x, y in _apart(places):
+    smallest = (_SMALLEST_AREA_PX / picture.view.scale) ** 2
+    small = [cut.place_mm for cut in shown.fitting.relieved if cut.area_mm2 < smallest]
+    for x, y in _apart([picture.view.to_px(*place) for place in small]):
         painter.drawEllipse(QPointF(x, y), _DOT_PX, _DOT_PX)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    if radius >= _SMALLEST_CIRCLE_PX:
-        for x, y in _apart(places):
-            painter.drawEllipse(QPointF(x, y), radius, radius)
 
 
 def _apart(places: list[tuple[float, float]]) -> list[tuple[float, float]]:

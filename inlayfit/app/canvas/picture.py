@@ -78,6 +78,7 @@ class FittingPicture:
         bands: one for each class, in the order of `LOOKS`.
         rough: lines of the roughing outlines.
         left_over: stock left in corners, to fill, one path a piece.
+        relieved: what was cut away for relief, likewise.
     """
 
     fitting: FittingScene
@@ -86,6 +87,7 @@ class FittingPicture:
     bands: tuple[BandPicture, ...]
     rough: QPainterPath
     left_over: tuple[QPainterPath, ...]
+    relieved: tuple[QPainterPath, ...] = ()
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -220,6 +222,7 @@ def _fitting_picture(
         bands=tuple(stroke.picture() for stroke in strokes),
         rough=_joined_outlines(fitting.rough, view, box),
         left_over=_pieces(fitting.left_over, view, box),
+        relieved=_pieces(fitting.relieved_areas, view, box),
     )
 
 

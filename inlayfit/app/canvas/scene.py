@@ -63,7 +63,7 @@ class Shape:
         x0, y0, x1, y1 = self.bounds
         if self.is_empty or (x0 >= box[0] and y0 >= box[1] and x1 <= box[2] and y1 <= box[3]):
             return self.rings
-        return tuple(Region.of(shapely.clip_by_rect(self.region.shape, *box)).rings())
+        return tuple(self.region.within(*box).rings())
 
     def polygons_within(self, box: Box) -> list[tuple[Points, ...]]:
         """The rings of each connected piece that reaches into a box."""
@@ -151,7 +151,8 @@ class FittingScene:
         min_mm, max_mm: smallest and largest gap; nan without a plug.
         rough: roughing outlines of both halves, where there are any.
         left_over: stock left in corners of both halves.
-        relieved: what was cut away for relief, where it is known, and its places.
+        relieved: the cuts made for relief, with their places.
+        relieved_areas: what they removed.
         pocket_cutter_mm, plug_cutter_mm: diameters.
         pocket_label, plug_label: lettering, or None.
     """
@@ -171,6 +172,7 @@ class FittingScene:
     rough: tuple[Shape, ...] = ()
     left_over: tuple[Shape, ...] = ()
     relieved: tuple[ReliefCut, ...] = ()
+    relieved_areas: tuple[Shape, ...] = ()
     pocket_cutter_mm: float = 0.0
     plug_cutter_mm: float = 0.0
     pocket_label: HalfLabel | None = None
@@ -214,6 +216,7 @@ class FittingScene:
             rough=tuple(Shape.of(half.rough) for half in halves if half.rough is not None),
             left_over=tuple(Shape.of(half.left_over) for half in halves if not half.left_over.is_empty),
             relieved=result.reliefs,
+            relieved_areas=tuple(Shape.of(cut.removed) for cut in result.reliefs if not cut.removed.is_empty),
             pocket_cutter_mm=_cutter(spec.pocket),
             plug_cutter_mm=_cutter(spec.plug),
             pocket_label=_outside_label(pocket, pocket_words),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QToolButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
@@ -13,7 +14,7 @@ from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
 
-_LOUPE_PX, _LOW_LOUPE_PX = 196, 170
+_LOUPE_PX, _LOW_LOUPE_PX, _HIGH_LOUPE_PX = 196, 170, 250
 
 
 class SpotPanel(QScrollArea):
@@ -71,9 +72,14 @@ class SpotPanel(QScrollArea):
     def _step(self, step: int) -> None:
         self._session.choose_spot(self._session.spot + step)
 
-    def set_compact(self, compact: bool) -> None:
-        """A lower loupe, for a small window."""
-        self.loupe.setFixedHeight(_LOW_LOUPE_PX if compact else _LOUPE_PX)
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the loupe what the stack leaves, so that nothing has to be scrolled if it need not."""
+        super().resizeEvent(event)
+        body = self.widget()
+        if body is not None:
+            rest = body.minimumSizeHint().height() - self.loupe.height()
+            room = self.viewport().height() - rest
+            self.loupe.setFixedHeight(min(_HIGH_LOUPE_PX, max(_LOW_LOUPE_PX, room)))
 
     @property
     def which(self) -> str:
