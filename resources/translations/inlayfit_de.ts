@@ -106,6 +106,10 @@
    <translation>Träger</translation>
   </message>
   <message>
+   <source>dotted: pare by hand</source>
+   <translation>gepunktet: von Hand abtragen</translation>
+  </message>
+  <message>
    <source>{0}, true scale</source>
    <translation>{0}, maßstäblich</translation>
   </message>

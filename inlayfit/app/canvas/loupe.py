@@ -167,6 +167,7 @@ class Loupe(QWidget):
         painter.fillPath(pocket, colour(look.canvas))
         painter.fillPath(plug, colour(look.plug_tint, 1.0 if self._fitting.plug_fixed else 0.35))
         _paint_grid(painter, view, area, look)
+        painter.fillPath(_path(view.pared, view), QBrush(colour(look.host_line), Qt.BrushStyle.Dense6Pattern))
         painter.fillPath(overlap, QBrush(colour(look.bites, 0.75), Qt.BrushStyle.BDiagPattern))
         for path, token, width in ((pocket, look.host_line, 2.0), (plug, look.text, 1.4)):
             painter.setPen(QPen(colour(token), width))
@@ -205,6 +206,9 @@ class Loupe(QWidget):
             ),
         )
         taken = {"top right"} if view.cutter is not None else set()
+        if view.pared:
+            _paint_tag(painter, area, self.tr("dotted: pare by hand"), look.muted, look, bottom=True)
+            taken.add("bottom left")
         for label, plain, token, holds in halves:
             words = label.lines[0] if label is not None else plain
             for name, x, y in _corners(area):

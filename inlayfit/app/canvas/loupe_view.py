@@ -59,7 +59,9 @@ class LoupeView:
 
     Attributes:
         view: from millimetres to pixels.
-        pocket, plug, overlap: rings of the regions in sight, (n, 2) mm; the overlap is where the plug bites.
+        pocket, plug, overlap: rings of the regions in sight, (n, 2) mm, as the halves meet; the overlap is
+            where the plug bites.
+        pared: rings of what a hand has to take away before.
         cutter: of the half to cut, or None.
         square_mm: side of a grid square.
     """
@@ -68,6 +70,7 @@ class LoupeView:
     pocket: tuple[Points, ...]
     plug: tuple[Points, ...]
     overlap: tuple[Points, ...]
+    pared: tuple[Points, ...]
     cutter: CutterArc | None
     square_mm: float
 
@@ -84,7 +87,9 @@ def build_loupe(
     """Cut both halves to what is in sight around a spot."""
     view = ViewTransform(scale).centred_on(*spot.middle_mm, width, height)
     box = view.box_mm(width, height, margin=8)
-    pocket, plug = _cut(fitting.pocket.region, box), _cut(fitting.plug.region, box)
+    from_pocket, from_plug = _cut(fitting.pocket_pared, box), _cut(fitting.plug_pared, box)
+    pocket = _cut(fitting.pocket.region, box).union(from_pocket)
+    plug = _cut(fitting.plug.region, box).minus(from_plug)
     overlap = plug.minus(pocket)
     square = round_below(_SQUARE_PX / scale / float(unit.mm)) * float(unit.mm)
     return LoupeView(
@@ -92,6 +97,7 @@ def build_loupe(
         tuple(pocket.rings()),
         tuple(plug.rings()),
         tuple(overlap.rings()),
+        (*from_pocket.rings(), *from_plug.rings()),
         _cutter_arc(fitting, spot),
         square,
     )

@@ -17,8 +17,8 @@ from shapely import MultiPolygon, Polygon
 from inlayfit.app.canvas.polylines import ring_lengths
 from inlayfit.app.canvas.view_transform import Box
 from inlayfit.fit.classes import GapClass, classify
-from inlayfit.fit.result import FitResult, GapMap, ReliefCut, Spot, WallGap
-from inlayfit.fit.spec import HalfSpec
+from inlayfit.fit.result import FitResult, GapMap, HalfResult, ReliefCut, Spot, WallGap
+from inlayfit.fit.spec import HalfSpec, Relief
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
@@ -125,6 +125,11 @@ class HalfLabel:
     room_mm: float
 
 
+def _pared(half: HalfSpec, cut: HalfResult) -> Region:
+    by_hand = half.may_move and half.relief is Relief.BY_HAND
+    return cut.left_over if by_hand else Region.empty()
+
+
 def worth_walking(gap: GapMap, clearance_mm: float) -> tuple[Spot, ...]:
     """The spots that say something: all that are tighter than meant, or else the tightest alone.
 
@@ -151,6 +156,7 @@ class FittingScene:
         min_mm, max_mm: smallest and largest gap; nan without a plug.
         rough: roughing outlines of both halves, where there are any.
         left_over: stock left in corners of both halves.
+        pocket_pared, plug_pared: stock that a hand takes away before the halves meet; the gap is without it.
         relieved: the cuts made for relief, with their places.
         relieved_areas: what they removed.
         pocket_cutter_mm, plug_cutter_mm: diameters.
@@ -171,6 +177,8 @@ class FittingScene:
     max_mm: float = math.nan
     rough: tuple[Shape, ...] = ()
     left_over: tuple[Shape, ...] = ()
+    pocket_pared: Region = field(default_factory=Region.empty)
+    plug_pared: Region = field(default_factory=Region.empty)
     relieved: tuple[ReliefCut, ...] = ()
     relieved_areas: tuple[Shape, ...] = ()
     pocket_cutter_mm: float = 0.0
@@ -215,6 +223,8 @@ class FittingScene:
             max_mm=gap.max_mm,
             rough=tuple(Shape.of(half.rough) for half in halves if half.rough is not None),
             left_over=tuple(Shape.of(half.left_over) for half in halves if not half.left_over.is_empty),
+            pocket_pared=_pared(spec.pocket, result.pocket),
+            plug_pared=_pared(spec.plug, result.plug),
             relieved=result.reliefs,
             relieved_areas=tuple(Shape.of(cut.removed) for cut in result.reliefs if not cut.removed.is_empty),
             pocket_cutter_mm=_cutter(spec.pocket),

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
+import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
@@ -17,7 +19,11 @@ from inlayfit.app import theme
 from inlayfit.app.canvas.loupe import Loupe
 from inlayfit.app.canvas.loupe_view import LoupeSpot, build_loupe, fitting_scale
 from inlayfit.app.canvas.reading_text import signed, signed_overall, spoken
+from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.theme import Theme
+from inlayfit.fit.solve import solve
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.geometry.region import Region
 from inlayfit.units import Unit
 from tests.app.canvas.known_fits import RADIUS_MM, shifted_fitting
 
@@ -125,3 +131,16 @@ def test_it_says_the_gap_and_paints_with_and_without_a_spot(loupe: Loupe) -> Non
     loupe.set_spot(None, None)
     loupe.grab()
     assert loupe.accessibleDescription() == ""
+
+
+def test_the_loupe_shows_the_walls_that_meet_and_what_a_hand_takes_away_before() -> None:
+    """An L whose inner corner a round plug cutter leaves full: the gap is measured without that stock."""
+    shape = Region.of(shapely.Polygon([(0, 0), (30, 0), (30, 10), (10, 10), (10, 30), (0, 30)]))
+    spec = FitSpec(0.05, HalfSpec(0.0, HalfState.ALREADY_CUT), HalfSpec(4.0, relief=Relief.BY_HAND))
+    fitting = FittingScene.of_result("l", "L", solve(shape, spec))
+    corner = LoupeSpot((9.95, 9.95), (10.0, 10.0), 0.05)
+    view = build_loupe(fitting, corner, 100.0, 360, 180)
+    assert view.pared
+    assert not view.overlap
+    as_cut = replace(fitting, plug_pared=Region.empty())
+    assert build_loupe(as_cut, corner, 100.0, 360, 180).overlap
