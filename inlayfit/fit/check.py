@@ -185,6 +185,8 @@ def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
 def judge(spec: FitSpec, pocket: HalfResult, plug: HalfResult, gap: GapMap) -> list[Finding]:
     """Findings of the finished fit: where it bites, what was relieved, what is left for the bench."""
     findings = [*_of_gap(spec, gap)]
+    if plug.outline.is_empty and plug.reliefs:
+        findings.append(_of_eaten_plug(plug.reliefs[0]))
     for which, half, half_spec in ((Half.POCKET, pocket, spec.pocket), (Half.PLUG, plug, spec.plug)):
         if half.reliefs:
             findings.append(_of_reliefs(which, half.reliefs))
@@ -230,6 +232,16 @@ def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
             )
         ]
     return []
+
+
+def _of_eaten_plug(cut: ReliefCut) -> Finding:
+    return Finding(
+        "relief-eats-plug",
+        Severity.BLOCK,
+        f"Relieving the plug's corners leaves nothing of it, first at {_at(cut.place_mm)}.",
+        "Take a smaller cutter for the plug.",
+        cut.place_mm,
+    )
 
 
 def _of_reliefs(which: Half, cuts: tuple[ReliefCut, ...]) -> Finding:

@@ -6,8 +6,10 @@ The points lie on the curve, so a chord is off by at most its sagitta, always to
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from inlayfit.geometry.path import Bezier, Path, Points, arc_centres
 
@@ -62,36 +64,96 @@ def _at_even_steps(curve: Bezier, steps: int) -> Points:
     return points
 
 
-def _flatten_arc(start: Points, end: Points, bulge: float, tolerance: float) -> Points:
-    centres, radii = arc_centres(start[None], end[None], np.array([bulge]))
-    sweep = 4 * math.atan(bulge)
-    steps = arc_steps(float(radii[0]), sweep, tolerance)
-    first = math.atan2(start[1] - centres[0, 1], start[0] - centres[0, 0])
-    angles = first + sweep * np.arange(1, steps + 1) / steps
-    points: Points = centres[0] + radii[0] * np.column_stack([np.cos(angles), np.sin(angles)])
-    points[-1] = end
-    return points
-
-
 def flatten(path: Path, tolerance: float) -> Points:
     """Points of the path, (n, 2), every chord within `tolerance` of the curve.
 
     An open path starts at its first vertex and ends at its last; a closed one does not repeat its first.
+    All arcs, and all polynomial curves of one degree, are worked out at once.
     """
     if not path.bulges.any() and not path.curves:
         return path.vertices
     starts, ends = path.segment_ends()
-    pieces: list[Points] = [path.vertices[:1]]
-    special = sorted({*np.flatnonzero(path.bulges).tolist(), *path.curves})
-    done = 0
-    for i in special:
-        pieces.append(ends[done:i])
-        curve = path.curves.get(i)
-        if curve is not None:
-            pieces.append(flatten_bezier(curve, tolerance))
-        else:
-            pieces.append(_flatten_arc(starts[i], ends[i], float(path.bulges[i]), tolerance))
-        done = i + 1
-    pieces.append(ends[done:])
-    points = np.vstack(pieces)
+    is_curve = np.zeros(len(ends), dtype=bool)
+    is_curve[list(path.curves)] = True
+    parts: list[_Part] = []
+    arcs = np.flatnonzero((path.bulges != 0) & ~is_curve)
+    if len(arcs):
+        parts.append(_arcs(arcs, starts[arcs], ends[arcs], path.bulges[arcs], tolerance))
+    parts += _curves(path, tolerance)
+    return _joined(path, ends, parts)
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """Segments of one kind: their numbers, how many chords each takes, and the points between its ends."""
+
+    numbers: NDArray[np.intp]
+    steps: NDArray[np.intp]
+    between: Points
+
+
+def _joined(path: Path, ends: Points, parts: list[_Part]) -> Points:
+    """The points of all segments in their order; every segment ends exactly on its vertex."""
+    steps = np.ones(len(ends), dtype=np.intp)
+    for part in parts:
+        steps[part.numbers] = part.steps
+    last = np.cumsum(steps)
+    points = np.empty((int(last[-1]) + 1, 2))
+    points[0] = path.vertices[0]
+    points[last] = ends
+    for part in parts:
+        owner, number = _inner(part.steps)
+        points[(last - steps)[part.numbers][owner] + number] = part.between
     return points[:-1] if path.closed else points
+
+
+def _inner(steps: NDArray[np.intp]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    """For each point between the ends of segments: which segment, and which of its points, from 1."""
+    counts = steps - 1
+    owner = np.repeat(np.arange(len(steps)), counts)
+    number = np.arange(len(owner)) - np.repeat(np.cumsum(counts) - counts, counts) + 1
+    return owner, number
+
+
+def _arcs(numbers: NDArray[np.intp], starts: Points, ends: Points, bulges: Points, tolerance: float) -> _Part:
+    centres, radii = arc_centres(starts, ends, bulges)
+    sweeps = 4 * np.arctan(bulges)
+    pairs = zip(radii.tolist(), sweeps.tolist(), strict=True)
+    steps = np.array([arc_steps(radius, sweep, tolerance) for radius, sweep in pairs], dtype=np.intp)
+    first = np.arctan2(starts[:, 1] - centres[:, 1], starts[:, 0] - centres[:, 0])
+    owner, number = _inner(steps)
+    angles = first[owner] + sweeps[owner] * number / steps[owner]
+    round_one = np.column_stack([np.cos(angles), np.sin(angles)])
+    return _Part(numbers, steps, centres[owner] + radii[owner, None] * round_one)
+
+
+def _curves(path: Path, tolerance: float) -> list[_Part]:
+    """Polynomial curves by degree; each rational one by itself."""
+    parts: list[_Part] = []
+    by_degree: dict[int, list[int]] = {}
+    for number, curve in path.curves.items():
+        if curve.weights is None:
+            by_degree.setdefault(curve.degree, []).append(number)
+        else:
+            points = flatten_bezier(curve, tolerance)
+            parts.append(_Part(np.array([number]), np.array([len(points)]), points[:-1]))
+    for degree, numbers in by_degree.items():
+        control = np.array([path.curves[number].control for number in numbers])
+        second = np.diff(control, n=2, axis=1)
+        largest = np.hypot(second[..., 0], second[..., 1]).max(axis=1, initial=0.0)
+        wanted = np.ceil(np.sqrt(degree * (degree - 1) / 8 * largest / tolerance))
+        steps = np.clip(wanted, 1, _MOST_PIECES).astype(np.intp)
+        parts.append(_Part(np.array(numbers), steps, _between(control, steps)))
+    return parts
+
+
+def _between(control: Points, steps: NDArray[np.intp]) -> Points:
+    """Points at even parameters between the ends of curves of one degree, by Bernstein's polynomials."""
+    owner, number = _inner(steps)
+    t = number / steps[owner]
+    degree = control.shape[1] - 1
+    points = np.zeros((len(owner), 2))
+    for i in range(degree + 1):
+        weight = math.comb(degree, i) * t**i * (1 - t) ** (degree - i)
+        points += weight[:, None] * control[owner, i]
+    return points

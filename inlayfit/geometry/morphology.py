@@ -31,6 +31,7 @@ from inlayfit.geometry.tolerance import Tolerance
 _SHORTEST_SWEEP_SLACKS = 30.0  # a tight sweep shorter than so many slacks is the tip of a corner
 _DROPPED_SHARE = 0.01  # of the distance: GEOS may drop the far end of a shorter piece of a concave wall
 _SLACK_SHARE = 1e-4
+_ROUNDED_CHORDS = 2.25  # GEOS rounds the number of chords of an arc: one may span 1.5 steps, 1.5² the sagitta
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
@@ -38,7 +39,7 @@ def dilate(region: Region, distance: float, tolerance: Tolerance) -> Region:
     """Grow by `distance`, corners rounded; a negative distance erodes."""
     if distance == 0 or region.is_empty:
         return region
-    steps = quad_segments(abs(distance), tolerance.arc_mm)
+    steps = quad_segments(abs(distance), tolerance.arc_mm / _ROUNDED_CHORDS)
     shape = _guarded(region.shape, 2 * _DROPPED_SHARE * abs(distance))
     return Region.of(shapely.buffer(shape, distance, quad_segs=steps))
 

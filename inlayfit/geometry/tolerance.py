@@ -26,7 +26,7 @@ class Tolerance:
     cutter_slack_mm: float = 0.00075
     simplify_mm: float = 0.0005
     thin_mm: float = 0.0001
-    settle_mm: float = 0.001
+    settle_mm: float = 0.0008
     join_mm: float = 1e-6
 
 

@@ -32,7 +32,7 @@ import shapely
 from inlayfit.document.imports import import_drawing
 from inlayfit.drawing import Drawing, Figure
 from inlayfit.fit.gaps import gap_map
-from inlayfit.fit.solve import finished_walls, solve
+from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec
 from inlayfit.formats.dxf_write import dxf_text, write_dxf
 from inlayfit.geometry.morphology import closed, erode, opened
@@ -126,7 +126,7 @@ def measured(vertices: int, folder: FilePath, patch: pytest.MonkeyPatch) -> dict
         return erode(form, 0.05, EXACT)
 
     result = solve(region, SPEC)
-    pocket, plug = finished_walls(result.pocket, result.plug, SPEC)
+    pocket, plug = result.pocket.finished, result.plug.finished
     row = {
         "vertices": float(vertices),
         "import": median_ms(lambda: import_drawing(file)),

@@ -28,7 +28,7 @@ from fontTools.pens.basePen import BasePen
 from fontTools.ttLib import TTFont
 
 from inlayfit.finding import has_open_block
-from inlayfit.fit.solve import finished_walls, solve
+from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.flatten import flatten_bezier
 from inlayfit.geometry.path import Bezier
@@ -140,7 +140,7 @@ def test_the_tightest_spot_is_that_of_a_dense_check(letters: list[tuple[str, Reg
                 wrong.append(f"{name}: nothing left, and nothing blocks; {spec}")
             continue
         near = [np.array(spot.place_mm) for spot in result.gap.tightest[:3]]
-        dense = dense_minimum(*finished_walls(result.pocket, result.plug, spec), near=near)
+        dense = dense_minimum(result.pocket.finished, result.plug.finished, near=near)
         if abs(dense - result.gap.min_mm) > MICROMETRE:
             wrong.append(f"{name}: tightest {result.gap.min_mm:.5f}, dense check {dense:.5f}; {spec}")
         conflict = {"cutters-conflict", "bites"} & {finding.code for finding in result.findings}

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from shapely import affinity
 
 from inlayfit.fit.gaps import gap_map
-from inlayfit.fit.solve import finished_walls, solve
+from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.morphology import erode
@@ -71,7 +71,7 @@ def test_the_tightest_spot_of_a_solved_fit_is_that_of_a_dense_check(
     spec = FitSpec(clearance, HalfSpec(pocket, HalfState.ALREADY_CUT), HalfSpec(plug))
     result = solve(drawn, spec)
     assume(not result.gap.is_empty)
-    dense = dense_minimum(*finished_walls(result.pocket, result.plug, spec))
+    dense = dense_minimum(result.pocket.finished, result.plug.finished)
     assert result.gap.min_mm == pytest.approx(dense, abs=MICROMETRE)
 
 

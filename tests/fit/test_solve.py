@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from inlayfit.errors import Cancelled, SpecError
 from inlayfit.finding import Severity, has_open_block
 from inlayfit.fit.result import FitResult
-from inlayfit.fit.solve import finished_walls, solve
+from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.morphology import closed, erode, opened
@@ -100,7 +100,7 @@ def test_whatever_moves_and_however_corners_are_relieved_the_gap_is_never_less(
     if {"cutters-conflict", "bites"} & codes(result):
         assert has_open_block(result.findings)
         return
-    pocket_wall, plug_wall = finished_walls(result.pocket, result.plug, result.spec)
+    pocket_wall, plug_wall = result.pocket.finished, result.plug.finished
     if Relief.BY_HAND in (other, relief):
         pocket_wall, plug_wall = closed(pocket_wall, HAIR, EXACT), opened(plug_wall, HAIR, EXACT)
     elif clearance >= 0:
@@ -184,7 +184,7 @@ def test_relief_only_takes_away(drawn: Region, relief: Relief, clearance: float,
     """The plug stays inside its target: what a plug for the same pocket is without any cutter."""
     target = solve(drawn, FitSpec(clearance, HalfSpec(0, CUT), HalfSpec(0))).plug.outline
     result = solve(drawn, FitSpec(clearance, HalfSpec(0, CUT), HalfSpec(plug, relief=relief)))
-    _, finished = finished_walls(result.pocket, result.plug, result.spec)
+    finished = result.plug.finished
     if relief is Relief.BY_HAND:
         finished = opened(finished, HAIR, EXACT)
     assert stands_out(finished, target) <= MICROMETRE
