@@ -14,3 +14,8 @@ def shipped_folder(name: str) -> Path:
     """
     inside = _PACKAGE / name
     return inside if inside.is_dir() else _PACKAGE.parent / name
+
+
+def is_shipped(path: Path) -> bool:
+    """Whether a file came with the program."""
+    return path.resolve().is_relative_to(shipped_folder("sample_shapes").resolve())

@@ -51,6 +51,7 @@ from inlayfit.errors import InlayfitError
 from inlayfit.finding import Severity
 from inlayfit.fit.result import Half
 from inlayfit.progress import Progress
+from inlayfit.shipped import is_shipped
 from inlayfit.units import Unit
 
 if TYPE_CHECKING:
@@ -359,10 +360,13 @@ class Documents(QObject):
     # --- recent work and recovery
 
     def _remember(self, solution: Solution) -> None:
-        """Put the open work at the head of the recent list, once it is solved."""
+        """Put the open work at the head of the recent list, once it is solved.
+
+        The sample's drawing is nobody's work, and its folder no place to keep any.
+        """
         state = self._session.state
         path = self._session.project or (Path(state.source.path) if state.source.path else None)
-        if path is None or state.is_empty or solution.state is not state:
+        if path is None or state.is_empty or solution.state is not state or is_shipped(path):
             return
         results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
         problems = {i: a.problem for i, a in solution.solved.items()}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QToolButton, QWidget
 
 _SAME_ROW_PX = 24
 
@@ -46,3 +46,14 @@ def _reading_place(child: QWidget, part: QWidget) -> tuple[int, int]:
     at = child.mapTo(part, QPoint(0, 0))
     backwards = part.layoutDirection() is Qt.LayoutDirection.RightToLeft
     return at.y() // _SAME_ROW_PX, -at.x() if backwards else at.x()
+
+
+def press(widget: QWidget | None) -> bool:
+    """Press a button as the space bar would, for Enter; False if it is no button that can be pressed."""
+    if not isinstance(widget, QAbstractButton) or not widget.isEnabled():
+        return False
+    if isinstance(widget, QToolButton) and widget.popupMode() is QToolButton.ToolButtonPopupMode.InstantPopup:
+        widget.showMenu()
+    else:
+        widget.click()
+    return True

@@ -40,7 +40,7 @@ from inlayfit.app.content import offer_for
 from inlayfit.app.core_words import core
 from inlayfit.app.documents import Documents
 from inlayfit.app.first_size import take_room
-from inlayfit.app.keyboard import move_on
+from inlayfit.app.keyboard import move_on, press
 from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.map_link import MapLink
 from inlayfit.app.menus import fill_menu_bar
@@ -479,8 +479,8 @@ class MainWindow(QMainWindow):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.session.is_in_gesture:
             self.session.cancel_gesture()
-            return
-        super().keyPressEvent(event)
+        elif not (event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and press(self.focusWidget())):
+            super().keyPressEvent(event)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         if not self.documents.may_close():

@@ -8,6 +8,8 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.canvas.scene import worth_walking
@@ -86,3 +88,21 @@ def test_showing_a_check_says_where_the_loupe_looks_and_the_next_walk_goes_back(
     window.session.do(lambda s: edits.set_relief(s, Half.PLUG, Relief.DOG_BONE))
     settled(window.session)
     assert window.spot.which == "the tightest spot"
+
+
+def test_the_sample_is_nobodys_recent_work(window: MainWindow, qtbot: QtBot, settled: Settled) -> None:
+    window.documents.open_sample()
+    settled(window.session)
+    assert window.documents.recent == ()
+
+
+def test_enter_presses_the_button_that_has_the_keyboard(
+    window: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window.session.start(discs(2))
+    settled(window.session)
+    for tab in (window.checks_tab, window.outlines_tab):
+        tab.setFocus()
+        QTest.keyClick(tab, Qt.Key.Key_Return)
+        assert tab.isChecked()
+    assert window.side.current_page is window.outlines

@@ -49,16 +49,17 @@ def _spec(window: MainWindow) -> object:
 
 
 def test_a_file_opens_solves_and_shows_without_a_dialog(
-    window: MainWindow, qtbot: QtBot, settled: Settled
+    window: MainWindow, qtbot: QtBot, settled: Settled, tmp_path: Path
 ) -> None:
-    window.documents.open_files([LEAF])
+    mine = Path(shutil.copy(LEAF, tmp_path))
+    window.documents.open_files([mine])
     qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
     settled(window.session)
     assert window.session.solution.lead is not None
     assert window.pages.currentIndex() == 1
     assert window.map.scene.fittings
     assert not window.session.is_modified
-    assert window.documents.recent[0].path == LEAF.resolve()
+    assert window.documents.recent[0].path == mine.resolve()
 
 
 def test_the_open_button_asks_for_a_file(
