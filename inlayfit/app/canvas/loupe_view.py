@@ -23,6 +23,7 @@ SMALLEST_SCALE, LARGEST_SCALE = 10.0, 20_000.0
 _GAP_PX = 30.0
 _SMALLEST_GAP_MM = 0.01
 _SQUARE_PX = 36.0
+_SMALLEST_PIECE_PX2 = 40.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +98,7 @@ def build_loupe(
         tuple(pocket.rings()),
         tuple(plug.rings()),
         tuple(overlap.rings()),
-        (*from_pocket.rings(), *from_plug.rings()),
+        tuple(ring for part in (from_pocket, from_plug) for ring in _seen(part, scale)),
         _cutter_arc(fitting, spot),
         square,
     )
@@ -105,6 +106,12 @@ def build_loupe(
 
 def _cut(region: Region, box: Box) -> Region:
     return region.within(*box)
+
+
+def _seen(region: Region, scale: float) -> list[Points]:
+    """Rings of the pieces that are large enough to be seen."""
+    smallest = _SMALLEST_PIECE_PX2 / scale**2
+    return [ring for piece in region.pieces if piece.area >= smallest for ring in piece.rings()]
 
 
 def _cutter_arc(fitting: FittingScene, spot: LoupeSpot) -> CutterArc | None:
