@@ -28,6 +28,16 @@ def arc_steps(radius: float, sweep_rad: float, tolerance: float) -> int:
     return min(_MOST_PIECES, max(1, math.ceil(abs(sweep_rad) / step - 1e-9)))
 
 
+def _arc_steps(radii: Points, sweeps_rad: Points, tolerance: float) -> NDArray[np.intp]:
+    """`arc_steps` of many arcs."""
+    is_small = radii <= tolerance
+    sagitta = tolerance / np.where(is_small, 2 * tolerance, radii)
+    step = np.where(is_small, math.pi / 2, 2 * np.arccos(1 - sagitta))
+    slack = np.where(is_small, 0.0, 1e-9)
+    most = np.where(is_small, np.inf, _MOST_PIECES)
+    return np.clip(np.ceil(np.abs(sweeps_rad) / step - slack), 1, most).astype(np.intp)
+
+
 def quad_segments(radius: float, tolerance: float) -> int:
     """How many chords a quarter circle takes: the number GEOS asks for when it rounds corners."""
     return max(2, arc_steps(radius, math.pi / 2, tolerance))
@@ -118,8 +128,7 @@ def _inner(steps: NDArray[np.intp]) -> tuple[NDArray[np.intp], NDArray[np.intp]]
 def _arcs(numbers: NDArray[np.intp], starts: Points, ends: Points, bulges: Points, tolerance: float) -> _Part:
     centres, radii = arc_centres(starts, ends, bulges)
     sweeps = 4 * np.arctan(bulges)
-    pairs = zip(radii.tolist(), sweeps.tolist(), strict=True)
-    steps = np.array([arc_steps(radius, sweep, tolerance) for radius, sweep in pairs], dtype=np.intp)
+    steps = _arc_steps(radii, sweeps, tolerance)
     first = np.arctan2(starts[:, 1] - centres[:, 1], starts[:, 0] - centres[:, 0])
     owner, number = _inner(steps)
     angles = first[owner] + sweeps[owner] * number / steps[owner]
