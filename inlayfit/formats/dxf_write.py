@@ -20,6 +20,7 @@ import numpy as np
 from ezdxf import options as dxf_options  # type: ignore[attr-defined]  # public by its manual
 from ezdxf.document import Drawing as DxfDocument
 from ezdxf.entities.dxfentity import DXFEntity
+from ezdxf.entities.lwpolyline import LWPolylinePoints
 from ezdxf.enums import InsertUnits
 from ezdxf.layouts.layout import Modelspace
 
@@ -90,7 +91,10 @@ class _PolylineSink:
         if self._version is DxfVersion.R12:
             entity = self._space.add_polyline2d(points, format="xyb", close=closed, dxfattribs=attributes)
         else:
-            entity = self._space.add_lwpolyline(points, format="xyb", close=closed, dxfattribs=attributes)
+            line = self._space.add_lwpolyline([], close=closed, dxfattribs=attributes)
+            # All at once: added one by one, each vertex would copy all before it.
+            line.lwpoints = LWPolylinePoints([(x, y, 0.0, 0.0, bulge) for x, y, bulge in points])
+            entity = line
         if self._figure.name:
             entity.set_xdata(NAME_TAG, [(1000, self._figure.name[:255])])
 
