@@ -87,6 +87,7 @@ class Session(QObject):
         self._title = ""
         self._initiator: object | None = None
         self._in_gesture = False
+        self._previews_passes = False
         self.undo_stack = QUndoStack(self)
         self.undo_stack.cleanChanged.connect(self._on_undo_stack_clean_changed)
         self.solver = LatestTask(self)
@@ -227,6 +228,11 @@ class Session(QObject):
         lead = self._solution.solved.get(state.chosen[0]) if state.chosen else None
         return 0 if lead is None or lead.scene is None else len(lead.scene.spots)
 
+    @Slot(bool)
+    def preview_passes(self, wanted: bool) -> None:
+        """Whether previews need the roughing pass, because it is looked at."""
+        self._previews_passes = wanted
+
     def change_settings(self, settings: Settings) -> None:
         """Use other settings from now on."""
         if settings != self._settings:
@@ -257,10 +263,10 @@ class Session(QObject):
             self.solver.cancel()
             self._take(Solution(state, answers))
             return
-        known = self._known
+        known, passes = self._known, self._previews_passes
 
         def work(progress: Progress) -> Solution:
-            return solve_chosen(state, known, is_preview=is_preview, progress=progress)
+            return solve_chosen(state, known, is_preview=is_preview, progress=progress, with_passes=passes)
 
         self._set_stale(True)
         self.solver.submit(work, patient=is_preview)

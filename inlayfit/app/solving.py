@@ -6,7 +6,7 @@ Fittings that did not change keep their result, so turning one number on one of 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from inlayfit.app.canvas.scene import FittingScene
@@ -63,9 +63,17 @@ class Solution:
 
 
 def solve_chosen(
-    state: State, known: Mapping[str, Solved], *, is_preview: bool, progress: Progress
+    state: State,
+    known: Mapping[str, Solved],
+    *,
+    is_preview: bool,
+    progress: Progress,
+    with_passes: bool = True,
 ) -> Solution:
-    """Solve every chosen fitting that has no answer yet; raises Cancelled if stopped."""
+    """Solve every chosen fitting that has no answer yet; raises Cancelled if stopped.
+
+    A preview may go without its roughing pass, a quarter of the work, while nobody looks at that.
+    """
     answers: dict[str, Solved] = {}
     fittings = state.chosen_fittings
     for number, fitting in enumerate(fittings):
@@ -75,18 +83,24 @@ def solve_chosen(
         if old is not None and old.answers(outline, fitting.spec):
             answers[fitting.outline_id] = old
         else:
-            answers[fitting.outline_id] = _solve_one(outline, fitting, is_preview, progress)
+            spec = fitting.spec if with_passes or not is_preview else _without_passes(fitting.spec)
+            answers[fitting.outline_id] = _solve_one(outline, fitting, spec, is_preview, progress)
     return Solution(state, MappingProxyType(answers), is_preview)
 
 
-def _solve_one(outline: Outline, fitting: Fitting, is_preview: bool, progress: Progress) -> Solved:
+def _without_passes(spec: FitSpec) -> FitSpec:
+    pocket, plug = (replace(half, finishing_allowance_mm=0.0) for half in (spec.pocket, spec.plug))
+    return replace(spec, pocket=pocket, plug=plug)
+
+
+def _solve_one(
+    outline: Outline, fitting: Fitting, spec: FitSpec, is_preview: bool, progress: Progress
+) -> Solved:
     from inlayfit.fit.solve import solve  # heavy; the window is shown before it is needed
 
     watched = _Stages(progress)
     try:
-        result = solve(
-            outline.region, fitting.spec, tolerance=PREVIEW if is_preview else EXACT, progress=watched
-        )
+        result = solve(outline.region, spec, tolerance=PREVIEW if is_preview else EXACT, progress=watched)
     except InlayfitError as error:
         progress.raise_if_cancelled()
         return Solved(outline, fitting.spec, None, str(error))

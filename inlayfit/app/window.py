@@ -200,7 +200,8 @@ class MainWindow(QMainWindow):
         session.refused.connect(self.notice.complain)
         session.announced.connect(self._on_session_announced)
         session.solve_failed.connect(self.notice.complain)
-        QGuiApplication.styleHints().colorSchemeChanged.connect(self._on_system_colours_changed)
+        self.overlays.rough.toggled.connect(session.preview_passes)
+        QGuiApplication.styleHints().colorSchemeChanged.connect(self._take_theme)
         documents.said.connect(self._on_documents_said)
         documents.complained.connect(self.notice.complain)
         documents.progressed.connect(self._on_documents_progressed)
@@ -265,7 +266,8 @@ class MainWindow(QMainWindow):
         self.legend.show_fitting(shown, state.unit, is_stale=session.is_stale)
         self.verdict_bar.show_verdict(verdict(state, results, self.checks, core), is_stale=session.is_stale)
         names = {o.id: o.name or o.id for o in state.outlines} if len(state.chosen) > 1 else {}
-        self.checks_panel.show_checks(self.checks, names)
+        if not solution.is_preview or self.checks_panel.isVisible():
+            self.checks_panel.show_checks(self.checks, names)
         self._show_open_checks()
         if state.lead is not None:
             self.map.set_summary(sentence(state.lead, state.unit, core))
@@ -354,6 +356,7 @@ class MainWindow(QMainWindow):
         if not self.documents.recent:
             self.recent_menu.addAction(self.tr("Nothing yet")).setEnabled(False)
 
+    @Slot()
     def _take_theme(self) -> None:
         """Colours as the settings or the system say."""
         wanted = self.session.settings.text("theme")
@@ -363,10 +366,6 @@ class MainWindow(QMainWindow):
             theme.apply(app, of)
         if self.styleSheet() != window_sheet(of):
             self.setStyleSheet(window_sheet(of))
-
-    @Slot()
-    def _on_system_colours_changed(self) -> None:
-        self._take_theme()
 
     def _take_settings(self) -> None:
         """Everything that the settings say about the window."""

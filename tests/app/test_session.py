@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from pytestqt.qtbot import QtBot
@@ -9,7 +10,7 @@ from pytestqt.qtbot import QtBot
 from inlayfit.app.session import Change, Session
 from inlayfit.app.undo import new_gesture
 from inlayfit.document import edits
-from inlayfit.document.edits import Edit
+from inlayfit.document.edits import Edit, set_clearance
 from inlayfit.document.state import HalfName, State
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
@@ -170,3 +171,23 @@ def test_saving_marks_clean_and_undo_marks_dirty_again(session: Session) -> None
     assert (session.is_modified, session.title) == (False, "tray")
     session.undo_stack.undo()
     assert (session.is_modified, session.title) == (True, "tray")
+
+
+def test_a_preview_has_its_roughing_pass_only_if_that_is_looked_at(session: Session, qtbot: QtBot) -> None:
+    allowed = replace(discs(1).fittings[0].spec.plug, finishing_allowance_mm=0.2)
+    start = discs(1)
+    spec = replace(start.fittings[0].spec, plug=allowed)
+    session.start(replace(start, fittings=(replace(start.fittings[0], spec=spec),)))
+    qtbot.waitUntil(lambda: not session.is_stale, timeout=20_000)
+    exact = session.solution.lead
+    assert exact is not None
+    assert exact.plug.rough is not None
+    for number, looked_at in enumerate((False, True)):
+        session.preview_passes(looked_at)
+        with qtbot.waitSignal(session.solved, timeout=20_000):
+            session.preview(set_clearance(session.state, 0.04 + 0.01 * number))
+        preview = session.solution.lead
+        assert preview is not None
+        assert session.solution.is_preview
+        assert (preview.plug.rough is not None) is looked_at
+    session.cancel_gesture()
