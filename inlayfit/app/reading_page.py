@@ -99,16 +99,16 @@ class ReadingPage(QDialog):
     # --- parts
 
     def _unit_choice(self) -> QComboBox:
+        """What the file says, unless it says nothing and a unit was chosen already; and each unit."""
         combo = QComboBox()
-        stated = self._look.file_unit
-        first = self.tr("what the file says") if stated is not None else self.tr("not stated")
-        assumed = stated or self._look.assumed_unit
-        combo.addItem(self._sized(f"{first}, {_unit_words(assumed)}", assumed), None)
-        for unit in _UNITS:
+        stated, chosen = self._look.file_unit, self._how.unit
+        if stated is not None or chosen is None:
+            first = self.tr("what the file says") if stated is not None else self.tr("not stated")
+            assumed = stated or self._look.assumed_unit
+            combo.addItem(self._sized(f"{first}, {_unit_words(assumed)}", assumed), None)
+        for unit in dict.fromkeys((*_UNITS, *([chosen] if chosen is not None else []))):
             combo.addItem(self._sized(_unit_words(unit), unit), unit.name)
-        chosen = self._how.unit
-        names = [None, *(unit.name for unit in _UNITS)]
-        combo.setCurrentIndex(0 if chosen is None or chosen not in _UNITS else names.index(chosen.name))
+        combo.setCurrentIndex(0 if chosen is None else combo.findData(chosen.name))
         return combo
 
     def _sized(self, words: str, unit: Unit) -> str:

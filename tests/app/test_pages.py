@@ -9,12 +9,13 @@ from pathlib import Path
 
 import ezdxf.filemanagement
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app import prompts
 from inlayfit.app.export_page import ExportPage, ExportWish
+from inlayfit.app.prompts import export_wish
 from inlayfit.app.reading_page import ReadingPage
 from inlayfit.app.session import Session
 from inlayfit.app.size_page import SizePage
@@ -109,6 +110,33 @@ def test_a_note_on_an_open_line_closes_it_by_as_much_as_it_needs(
     assert window.session.state.settings.gap_mm == 0.05
     window.session.undo_stack.undo()
     assert len(window.session.state.outlines) == 1
+
+
+def test_a_chosen_unit_can_be_chosen_again_but_not_forgotten_into_itself(
+    window: MainWindow, qtbot: QtBot, loose: Path
+) -> None:
+    opened(window, qtbot, loose)
+    window.documents.read_again(Unit.INCH)
+    qtbot.waitUntil(lambda: window.session.state.settings.unit is Unit.INCH, timeout=20_000)
+    page = page_of(window, qtbot, window.actions_by_name["reading"].trigger)
+    assert page.unit.currentData() == Unit.INCH.name
+    assert page.unit.findData(None) == -1
+    page.unit.setCurrentIndex(page.unit.findData(Unit.MM.name))
+    page.read_button.click()
+    qtbot.waitUntil(lambda: window.session.state.settings.unit is Unit.MM, timeout=20_000)
+    assert unit_for(loose) is Unit.MM
+
+
+def test_a_note_leads_to_its_place_on_the_map(window: MainWindow, qtbot: QtBot, loose: Path) -> None:
+    opened(window, qtbot, loose)
+    row = next(r for r in window.checks_panel.rows if r.check.finding.code == "outline-open")
+    place = row.check.finding.place_mm
+    assert place is not None
+    row.findChildren(QPushButton)[0].click()
+    x, y = window.map.view.to_px(*place)
+    middle = window.map.rect().center()
+    assert abs(x - middle.x()) <= 2
+    assert abs(y - middle.y()) <= 2
 
 
 def test_layers_are_ticked_and_kept_with_the_work(window: MainWindow, qtbot: QtBot, loose: Path) -> None:
@@ -244,6 +272,18 @@ def test_every_choice_of_an_export_reaches_its_option(qtbot: QtBot, tmp_path: Pa
         DxfVersion.R12,
     )  # fmt: skip
     assert page.wish == ExportWish(tmp_path, wanted)
+
+
+def test_the_question_before_an_export_answers_with_the_wish_or_nothing(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    def answer(accepts: bool) -> None:
+        page = next(w for w in QApplication.topLevelWidgets() if isinstance(w, ExportPage) and w.isVisible())
+        page.accept() if accepts else page.reject()
+
+    for accepts, wanted in ((True, ExportWish(tmp_path, ExportOptions())), (False, None)):
+        QTimer.singleShot(0, lambda accepts=accepts: answer(accepts))
+        assert export_wish(window, ExportOptions(), tmp_path, has_kerf=False) == wanted
 
 
 def test_what_was_not_touched_stays_as_the_fit_suggests(qtbot: QtBot, tmp_path: Path) -> None:
