@@ -89,8 +89,9 @@ def build_loupe(
     view = ViewTransform(scale).centred_on(*spot.middle_mm, width, height)
     box = view.box_mm(width, height, margin=8)
     from_pocket, from_plug = _cut(fitting.pocket_pared, box), _cut(fitting.plug_pared, box)
-    pocket = _cut(fitting.pocket.region, box).union(from_pocket)
-    plug = _cut(fitting.plug.region, box).minus(from_plug)
+    pocket, plug = _cut(fitting.pocket.region, box), _cut(fitting.plug.region, box)
+    pocket = pocket if from_pocket.is_empty else pocket.union(from_pocket)
+    plug = plug if from_plug.is_empty else plug.minus(from_plug)
     overlap = plug.minus(pocket)
     square = round_below(_SQUARE_PX / scale / float(unit.mm)) * float(unit.mm)
     return LoupeView(
