@@ -144,8 +144,11 @@ def test_the_tightest_spot_is_that_of_a_dense_check(letters: list[tuple[str, Reg
         if abs(dense - result.gap.min_mm) > MICROMETRE:
             wrong.append(f"{name}: tightest {result.gap.min_mm:.5f}, dense check {dense:.5f}; {spec}")
         conflict = {"cutters-conflict", "bites"} & {finding.code for finding in result.findings}
-        if result.gap.min_mm < spec.clearance_mm - MICROMETRE and not conflict:
-            wrong.append(f"{name}: gap {result.gap.min_mm:.5f} of {spec.clearance_mm}; {spec}")
+        # With interference the promise is for the plug's wall: a sharp corner of the host lies deeper.
+        walls = result.gap.plug_walls if spec.clearance_mm < 0 else ()
+        least = min((float(wall.gaps.min()) for wall in walls), default=result.gap.min_mm)
+        if least < spec.clearance_mm - MICROMETRE and not conflict:
+            wrong.append(f"{name}: gap {least:.5f} of {spec.clearance_mm}; {spec}")
     assert not wrong, "\n".join([f"{len(wrong)} of {len(letters)}", *wrong[:20]])
 
 

@@ -66,8 +66,13 @@ def our_points(text: str) -> Points:
 def their_points(text: str) -> Points:
     """Points of an independent reader: ends of lines, and its curves and arcs at 400 parameters."""
     points: list[tuple[float, float]] = []
-    for segment in svgelements.Path(text):
-        if isinstance(segment, (svgelements.Move, svgelements.Close)):
+    segments = list(svgelements.Path(text))
+    for segment, following in zip(segments, [*segments[1:], None], strict=True):
+        if isinstance(segment, svgelements.Close):
+            continue
+        if isinstance(segment, svgelements.Move):
+            if isinstance(following, svgelements.Close):  # a subpath of one point
+                points.append((segment.end.x, segment.end.y))
             continue
         if isinstance(segment, svgelements.Line):
             points += [(segment.start.x, segment.start.y), (segment.end.x, segment.end.y)]
