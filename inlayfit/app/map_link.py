@@ -116,7 +116,7 @@ class MapLink(QObject):
     @Slot(object)
     def _on_map_measured(self, measured: Measurement) -> None:
         unit = self._session.shown.unit
-        lengths = (measured.distance_mm, measured.across_mm, measured.up_mm)
+        lengths = (measured.distance_mm, abs(measured.across_mm), abs(measured.up_mm))
         words = self.tr("Measured {0}: {1} across, {2} up")
         self._strip.say(words.format(*(format_length(length, unit) for length in lengths)))
 
