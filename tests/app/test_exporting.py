@@ -1,4 +1,4 @@
-"""Writing from the window: into a folder, over earlier files only if wanted, never before the exact answer."""
+"""Writing from the window: into a folder, over earlier files only if wanted, only the exact answer."""
 
 from __future__ import annotations
 
