@@ -8,13 +8,16 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QImage, QPainter
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.canvas.annotations import paint_card
 from inlayfit.app.canvas.scene import worth_walking
 from inlayfit.app.panels.verdict_bar import VerdictBar
 from inlayfit.app.session import Session
+from inlayfit.app.theme import LIGHT
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.verdict import Answer, Verdict
@@ -106,3 +109,14 @@ def test_enter_presses_the_button_that_has_the_keyboard(
         QTest.keyClick(tab, Qt.Key.Key_Return)
         assert tab.isChecked()
     assert window.side.current_page is window.outlines
+
+
+@pytest.mark.parametrize("width", [300, 500, 900])
+def test_the_maps_card_and_its_buttons_never_cover_each_other(qtbot: QtBot, width: int) -> None:
+    ground = QImage(width, 200, QImage.Format.Format_ARGB32_Premultiplied)
+    painter = QPainter(ground)
+    buttons = QRectF(width - 416, 12, 400, 30)
+    card = paint_card(painter, QPointF(20, 12), "Gap map", "Band width.", LIGHT, below=[buttons])
+    painter.end()
+    assert not card.intersects(buttons)
+    assert (card.top() == 12) == (buttons.left() > card.right() + 8)

@@ -5,6 +5,7 @@ It is painted afresh each time, a dozen small things, over the layer that is kep
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSizeF, Qt
@@ -80,11 +81,16 @@ def paint_badge(painter: QPainter, box: QRectF, class_look: ClassLook, look: Tok
     painter.drawText(box, Qt.AlignmentFlag.AlignCenter, class_look.gap_class.letter)
 
 
-def paint_card(painter: QPainter, at: QPointF, title: str, text: str, look: Tokens) -> QRectF:
-    """A small card with a title and a line below; returns where it stands."""
+def paint_card(
+    painter: QPainter, at: QPointF, title: str, text: str, look: Tokens, *, below: Sequence[QRectF] = ()
+) -> QRectF:
+    """A small card with a title and a line below; returns where it stands: below what is in its way."""
     bold, plain = theme.font(theme.TITLE), theme.font(theme.CAPTION)
     width = max(QFontMetricsF(bold).horizontalAdvance(title), QFontMetricsF(plain).horizontalAdvance(text))
     box = QRectF(at, QSizeF(width + 28, 48 if text else 30))
+    for other in below:
+        if box.adjusted(-8, 0, 8, 0).intersects(other):
+            box.moveTop(other.bottom() + 8)
     painter.setPen(QPen(colour(look.hairline), 1))
     painter.setBrush(colour(look.panel))
     painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), theme.RADIUS_PX, theme.RADIUS_PX)

@@ -466,11 +466,12 @@ class GapMapView(MovingCanvas):
         picture = self._cache.at_view(self.view)
         words = self.tr("True scale.") if picture.true_scale else self.tr("Band width is not to scale.")
         title = self.tr("Gap map, preview") if self._layers.stale else self.tr("Gap map")
-        card = paint_card(painter, QPointF(20, 12), title, words, look)
+        covered = self._covered()
+        card = paint_card(painter, QPointF(20, 12), title, words, look, below=covered)
         notes = Notes(
             fitting, self._chosen_spot, self._unit, self._layers.stale, self._label_places, self._marked_mm
         )
-        paint_annotations(painter, area, picture, look, notes, keep_off=[card, *self._covered()])
+        paint_annotations(painter, area, picture, look, notes, keep_off=[card, *covered])
 
     def _covered(self) -> list[QRectF]:
         """Where other widgets lie over the map."""

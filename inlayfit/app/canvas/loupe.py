@@ -63,7 +63,7 @@ class Loupe(QWidget):
         self._stale = False
         self._zoom = 1.0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(220, 170)
+        self.setMinimumSize(220, 150)
         self.setAccessibleName(self.tr("Loupe"))
 
     def set_spot(self, fitting: FittingScene | None, spot: Spot | None) -> None:

@@ -14,7 +14,7 @@ from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
 
-_LOUPE_PX, _LOW_LOUPE_PX, _HIGH_LOUPE_PX = 196, 170, 250
+_LOUPE_PX, _LOW_LOUPE_PX, _HIGH_LOUPE_PX = 196, 150, 250
 
 
 class SpotPanel(QScrollArea):

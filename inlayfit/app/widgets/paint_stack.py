@@ -20,6 +20,7 @@ _SMALLEST_REACH_MM = 0.02
 _GAUGE_STEPS = (10, 20, 50, 100, 200, 400)
 _ANSWER_PX, _FACE_PX, _BELOW_FLOOR_PX = 44.0, 40.0, 24.0
 _GAUGE_WIDTH_PX = 122.0
+_GAUGE_LINE_PX = 14.0
 _SIDE_GAP_PX, _BED_PX, _EDGE_BREAK_PX, _FILLET_PX = 5.0, 8.0, 8.0, 8.0
 _DIMMED = 0.5
 
@@ -119,7 +120,7 @@ def gauge_scale(section: StackSection) -> float:
 
 def section_shape(area: QRectF, section: StackSection) -> SectionShape:
     """Lay the section out in an area."""
-    end = area.right() - _GAUGE_WIDTH_PX
+    end = area.right() - _gauge_width()
     face, floor = area.top() + _FACE_PX, area.bottom() - _ANSWER_PX - _BELOW_FLOOR_PX
     left, right = area.left() + 0.30 * (end - area.left()), area.left() + 0.86 * (end - area.left())
     bed_y = floor - (_BED_PX if section.stack.rest.middle_mm > 0 else 0.0)
@@ -127,6 +128,14 @@ def section_shape(area: QRectF, section: StackSection) -> SectionShape:
     top = face - min(_GAUGE_REACH_PX + 6, max(-_GAUGE_REACH_PX - 6, step))
     insert = QRectF(left + _SIDE_GAP_PX, top, right - left - 2 * _SIDE_GAP_PX, bed_y - top)
     return SectionShape(face, floor, left, right, end, insert, bed_y)
+
+
+def _gauge_width() -> float:
+    """Room for the gauge and its lettering, which is longer in some languages."""
+    metrics = QFontMetricsF(theme.font(theme.CAPTION))
+    words = (_tr("{0} proud"), _tr("{0} below"), _tr("{0} flush"))
+    widest = max(metrics.horizontalAdvance(word.format("+0.000")) for word in words)
+    return max(_GAUGE_WIDTH_PX, _GAUGE_LINE_PX + 10 + widest + 2)
 
 
 def face_lines(shape: SectionShape, section: StackSection) -> dict[StackPart, QLineF]:
@@ -298,7 +307,7 @@ def _paint_gauge(
     painter: QPainter, area: QRectF, shape: SectionShape, section: StackSection, look: Tokens, unit: Unit
 ) -> None:
     """Worst and best as a whisker about the host face, at the scale of the step."""
-    proud, scale, x = section.stack.proud, gauge_scale(section), shape.end + 14
+    proud, scale, x = section.stack.proud, gauge_scale(section), shape.end + _GAUGE_LINE_PX
     painter.setPen(QPen(colour(look.host_line), 1.2, Qt.PenStyle.DashLine))
     painter.drawLine(QLineF(shape.end, shape.face_y, area.right(), shape.face_y))
     room = _GAUGE_REACH_PX + 8
