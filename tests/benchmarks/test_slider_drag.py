@@ -1,0 +1,81 @@
+"""One step of dragging the slider, end to end: solve a preview, build its scene, paint the whole window.
+
+Run with `pytest tests/benchmarks/test_slider_drag.py --benchmark-enable`. The window is offscreen and waits
+for each answer, so a step is the sum of both threads; in use they run side by side and the slower one sets
+the pace. `extra_info` says how much processor time each thread took a step, in milliseconds.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QEventLoop
+from PySide6.QtWidgets import QApplication
+from pytest_benchmark.fixture import BenchmarkFixture
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app.session import Session
+from inlayfit.app.window import MainWindow
+from inlayfit.document.edits import set_clearance
+from inlayfit.document.outlines import Outline
+from inlayfit.document.sample import sample_state
+from inlayfit.document.state import Fitting, State
+from inlayfit.fit.spec import FitSpec, HalfSpec
+from inlayfit.geometry.region import Region
+
+STEPS = 20
+
+
+def lobed(vertices: int) -> State:
+    """A disk with 24 lobes that every cutter reaches."""
+    angles = np.arange(vertices) * (2 * np.pi / vertices)
+    radius = 40 + 2 * np.sin(24 * angles)
+    ring = np.column_stack([radius * np.cos(angles), radius * np.sin(angles)])
+    outline = Outline("o0", "lobes", "0", Region.of_ring(ring), ())
+    spec = FitSpec(0.03, HalfSpec(2.0), HalfSpec(3.0))
+    return State(outlines=(outline,), fittings=(Fitting("o0", spec),), chosen=("o0",))
+
+
+@pytest.fixture
+def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
+    made = MainWindow(Session(), recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
+    made.resize(1440, 852)
+    made.show()
+    yield made
+    made.documents.close()
+    made.session.close()
+    made.hide()
+
+
+@pytest.mark.parametrize("what", ["sample", "2000", "10000"])
+def test_a_step_of_the_slider(
+    what: str, window: MainWindow, qtbot: QtBot, qapp: QApplication, benchmark: BenchmarkFixture
+) -> None:
+    session = window.session
+    session.start(sample_state(State()) if what == "sample" else lobed(int(what)))
+    qtbot.waitUntil(lambda: not session.is_stale, timeout=60_000)
+    answers: list[object] = []
+    session.solved.connect(answers.append)
+    asked = 0
+
+    def step() -> None:
+        nonlocal asked
+        asked += 1
+        before = len(answers)
+        session.preview(set_clearance(session.state, 0.03 + 0.001 * (asked % 40)))
+        while len(answers) == before:
+            qapp.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
+        qapp.processEvents()
+
+    whole, own = time.process_time(), time.thread_time()
+    benchmark.pedantic(step, rounds=STEPS, warmup_rounds=2)  # type: ignore[no-untyped-call]  # it has no types
+    whole, own = time.process_time() - whole, time.thread_time() - own
+    benchmark.extra_info["window_ms"] = round(1000 * own / asked, 1)
+    benchmark.extra_info["solver_ms"] = round(1000 * (whole - own) / asked, 1)
+    assert session.solution.is_preview
+    assert len(answers) == asked
+    session.cancel_gesture()
