@@ -261,7 +261,7 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
     reached = opened(wanted, half.radius_mm, tolerance)
     left = residues(wanted, reached, half.radius_mm, tolerance)
     if not left:
-        return HalfResult(wanted)
+        return HalfResult(reached if half.relief is Relief.BY_HAND else wanted)
     if half.relief is Relief.BY_HAND:
         return HalfResult(reached, left_over=wanted.minus(reached), pared=wanted)
     centres = erode(wanted, half.radius_mm, tolerance)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,6 +15,7 @@ from numpy.typing import NDArray
 from inlayfit.geometry.path import Bezier, Path, Points, arc_centres
 
 _MOST_PIECES = 100_000
+_KEPT_PATHS = 256
 _FIRST_PIECES = 4
 
 
@@ -82,6 +84,12 @@ def flatten(path: Path, tolerance: float) -> Points:
     """
     if not path.bulges.any() and not path.curves:
         return path.vertices
+    return _flattened(path, tolerance)
+
+
+@lru_cache(maxsize=_KEPT_PATHS)
+def _flattened(path: Path, tolerance: float) -> Points:
+    """The same for a path that is not straight; kept, because a drawing is looked at several times."""
     starts, ends = path.segment_ends()
     is_curve = np.zeros(len(ends), dtype=bool)
     is_curve[list(path.curves)] = True
@@ -90,7 +98,9 @@ def flatten(path: Path, tolerance: float) -> Points:
     if len(arcs):
         parts.append(_arcs(arcs, starts[arcs], ends[arcs], path.bulges[arcs], tolerance))
     parts += _curves(path, tolerance)
-    return _joined(path, ends, parts)
+    points = _joined(path, ends, parts)
+    points.flags.writeable = False
+    return points
 
 
 @dataclass(frozen=True, slots=True)
