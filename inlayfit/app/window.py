@@ -466,7 +466,7 @@ class MainWindow(QMainWindow):
     def _restore_placement(self) -> None:
         geometry = None if self._keep is None else self._keep.value("geometry")
         if not (isinstance(geometry, QByteArray) and self.restoreGeometry(geometry)):
-            take_room(self)
+            take_room(self, of_screen=self._keep is not None)
         split = None if self._keep is None else self._keep.value("split")
         if isinstance(split, QByteArray):
             self._split.restoreState(split)

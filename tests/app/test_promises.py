@@ -11,10 +11,12 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.canvas.annotations import paint_card
 from inlayfit.app.canvas.scene import worth_walking
+from inlayfit.app.first_size import take_room
 from inlayfit.app.panels.verdict_bar import VerdictBar
 from inlayfit.app.session import Session
 from inlayfit.app.theme import LIGHT
@@ -120,3 +122,22 @@ def test_the_maps_card_and_its_buttons_never_cover_each_other(qtbot: QtBot, widt
     painter.end()
     assert not card.intersects(buttons)
     assert (card.top() == 12) == (buttons.left() > card.right() + 8)
+
+
+def test_only_a_window_that_keeps_its_place_fills_a_small_screen(qtbot: QtBot) -> None:
+    """The offscreen platform's screen is 800 by 800."""
+    for of_screen in (True, False):
+        window = QWidget()
+        qtbot.addWidget(window)
+        take_room(window, of_screen=of_screen)
+        assert window.isMaximized() is of_screen
+        assert (window.size().toTuple() == (1440, 900)) is not of_screen
+
+
+def test_the_spot_need_not_be_scrolled_at_the_usual_size(
+    window: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window.resize(1440, 880)
+    window.session.start(discs(1))
+    settled(window.session)
+    qtbot.waitUntil(lambda: window.spot.verticalScrollBar().maximum() == 0, timeout=5_000)

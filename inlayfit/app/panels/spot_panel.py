@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import QEvent, QObject, Qt, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QToolButton, QVBoxLayout, QWidget
 
@@ -57,6 +57,7 @@ class SpotPanel(QScrollArea):
         column.addWidget(self.stack)
         column.addStretch(1)
         self.setWidget(body)
+        body.installEventFilter(self)
         session.spot_chosen.connect(self._on_session_spot_chosen)
 
     def _arrow(self, direction: Qt.ArrowType, name: str, step: int) -> QToolButton:
@@ -73,8 +74,16 @@ class SpotPanel(QScrollArea):
         self._session.choose_spot(self._session.spot + step)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Give the loupe what the stack leaves, so that nothing has to be scrolled if it need not."""
         super().resizeEvent(event)
+        self._fit_loupe()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.LayoutRequest:
+            self._fit_loupe()
+        return super().eventFilter(watched, event)
+
+    def _fit_loupe(self) -> None:
+        """Give the loupe what the stack leaves, so that nothing has to be scrolled if it need not."""
         body = self.widget()
         if body is not None:
             rest = body.minimumSizeHint().height() - self.loupe.height()
