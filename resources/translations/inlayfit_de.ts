@@ -2184,6 +2184,18 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
    <translation>{0}. Ziehen, oder doppelklicken zum Eingeben.</translation>
   </message>
   <message>
+   <source>{0} proud</source>
+   <translation>{0} überstehend</translation>
+  </message>
+  <message>
+   <source>{0} below</source>
+   <translation>{0} vertieft</translation>
+  </message>
+  <message>
+   <source>{0} flush</source>
+   <translation>{0} bündig</translation>
+  </message>
+  <message>
    <source>Proud</source>
    <translation>Überstehend</translation>
   </message>
@@ -2202,18 +2214,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>gauge ×{0}</source>
    <translation>Anzeige ×{0}</translation>
-  </message>
-  <message>
-   <source>{0} proud</source>
-   <translation>{0} überstehend</translation>
-  </message>
-  <message>
-   <source>{0} below</source>
-   <translation>{0} vertieft</translation>
-  </message>
-  <message>
-   <source>{0} flush</source>
-   <translation>{0} bündig</translation>
   </message>
   <message>
    <source>{0} expected</source>
