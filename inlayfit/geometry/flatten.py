@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from inlayfit.geometry.path import Bezier, Path, Points, arc_centres
 
 _MOST_PIECES = 100_000
-_KEPT_PATHS = 256
+_KEPT_PATHS = 4096
 _FIRST_PIECES = 4
 
 
