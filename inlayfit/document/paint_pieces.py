@@ -128,6 +128,8 @@ class _TrueContours:
         """Whether no point of either lies off the other; both hold the same vertices but for the start."""
         if abs(len(drawn) - len(ring)) > 1:
             return False
+        if any(_nearly_equal(drawn, one, self._settle) for one in (ring, ring[::-1])):
+            return True
         lines = shapely.LinearRing(drawn), shapely.LinearRing(ring)
         return bool(shapely.hausdorff_distance(*lines) <= self._settle)
 
@@ -139,3 +141,11 @@ class _TrueContours:
             round(x1 / self._cell),
             round(y1 / self._cell),
         )
+
+
+def _nearly_equal(one: Points, other: Points, settle: float) -> bool:
+    """Whether two rings have the same points in the same order, wherever they start."""
+    if len(one) != len(other):
+        return False
+    start = int(np.abs(other - one[0]).sum(axis=1).argmin())
+    return bool(np.abs(np.roll(other, -start, axis=0) - one).max() <= settle / 2)

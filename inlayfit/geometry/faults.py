@@ -63,6 +63,10 @@ def check_ring(points: Points, tolerance: Tolerance, *, name: str) -> Checked:
 
 
 def _is_flat(points: Points, tolerance: Tolerance) -> bool:
+    spans = np.roll(points, -1, axis=0) - points
+    area = abs(float((points[:, 0] * spans[:, 1] - points[:, 1] * spans[:, 0]).sum())) / 2
+    if area > tolerance.settle_mm * float(np.hypot(spans[:, 0], spans[:, 1]).sum()):
+        return False  # the hull is no smaller than the ring's area, and no longer than the ring
     ring = shapely.LinearRing(points)
     hull = shapely.convex_hull(ring)
     return bool(hull.area <= tolerance.settle_mm * max(hull.length, tolerance.settle_mm) / 2)
