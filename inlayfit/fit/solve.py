@@ -120,8 +120,8 @@ def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
     target = thinned(erode(form.region, spec.clearance_mm, tolerance), tolerance)
     plug = HalfResult(target) if form.suits_plug else _shaped_plug(target, spec.plug, tolerance)
     return (
-        _with_passes_of_pocket(pocket, spec.pocket, tolerance),
-        _with_passes_of_plug(plug, spec.plug, tolerance),
+        _with_passes(pocket, spec.pocket, Half.POCKET, tolerance),
+        _with_passes(plug, spec.plug, Half.PLUG, tolerance),
         [*form.findings, *check.of_target(form.region, target, spec)],
     )
 
@@ -138,7 +138,7 @@ def _plug_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
     target = thinned(erode(host, spec.clearance_mm, tolerance), tolerance)
     plug = _shaped_plug(target, _giving_way(spec.plug), tolerance)
     findings = [*check.of_given_half(sharper, spec.pocket, Half.POCKET), *check.of_target(host, target, spec)]
-    return HalfResult(drawn, changed=False), _with_passes_of_plug(plug, spec.plug, tolerance), findings
+    return HalfResult(drawn, changed=False), _with_passes(plug, spec.plug, Half.PLUG, tolerance), findings
 
 
 def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
@@ -150,7 +150,11 @@ def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress:
     target = thinned(dilate(insert, spec.clearance_mm, tolerance), tolerance)
     pocket = _shaped_pocket(target, _giving_way(spec.pocket), tolerance)
     findings = [*check.of_given_half(sharper, spec.plug, Half.PLUG), *check.of_target(insert, target, spec)]
-    return _with_passes_of_pocket(pocket, spec.pocket, tolerance), HalfResult(drawn, changed=False), findings
+    return (
+        _with_passes(pocket, spec.pocket, Half.POCKET, tolerance),
+        HalfResult(drawn, changed=False),
+        findings,
+    )
 
 
 def _giving_way(half: HalfSpec) -> HalfSpec:
@@ -305,31 +309,24 @@ def _together(left: Iterable[Residue]) -> Region:
     return Region.of(shapely.union_all(pieces)) if pieces else Region.empty()
 
 
-def _with_passes_of_pocket(pocket: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
-    """The pocket with its other outlines: roughing, rest corners and broken rim."""
-    outline, rough, rest, rim = pocket.outline, None, Region.empty(), None
-    if half.finishing_allowance_mm > 0:
-        smaller = erode(outline, half.finishing_allowance_mm, tolerance)
-        rough = thinned(opened(smaller, half.main_radius_mm, tolerance), tolerance)
-    if half.corner_cutter_mm > 0:
-        reached = opened(outline, half.main_radius_mm, tolerance)
-        corners = thick_parts(outline.minus(reached), tolerance.settle_mm)
-        rest = dilate(corners, half.radius_mm, tolerance).common(outline)
-    if half.edge_break_mm > 0:
-        rim = dilate(outline, half.edge_break_mm, tolerance)
-    return replace(pocket, rough=rough, rest=rest, edge_break=rim)
+def _with_passes(result: HalfResult, half: HalfSpec, which: Half, tolerance: Tolerance) -> HalfResult:
+    """A half with its other outlines: roughing, rest corners and broken edge.
 
-
-def _with_passes_of_plug(plug: HalfResult, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
-    """The plug with its other outlines: roughing, rest corners and broken lower edge."""
-    outline, rough, rest, edge = plug.outline, None, Region.empty(), None
+    Of a pocket the cutter runs inside and roughing leaves it smaller; of a plug it runs outside, and
+    everything turns round.
+    """
+    is_pocket = which is Half.POCKET
+    outward = 1.0 if is_pocket else -1.0
+    swept = opened if is_pocket else closed
+    outline, rough, rest, edge = result.outline, None, Region.empty(), None
     if half.finishing_allowance_mm > 0:
-        larger = dilate(outline, half.finishing_allowance_mm, tolerance)
-        rough = thinned(closed(larger, half.main_radius_mm, tolerance), tolerance)
+        before = erode(outline, outward * half.finishing_allowance_mm, tolerance)
+        rough = thinned(swept(before, half.main_radius_mm, tolerance), tolerance)
     if half.corner_cutter_mm > 0:
-        left = closed(outline, half.main_radius_mm, tolerance)
-        corners = thick_parts(left.minus(outline), tolerance.settle_mm)
-        rest = dilate(corners, half.radius_mm, tolerance).minus(outline)
+        main = swept(outline, half.main_radius_mm, tolerance)
+        left = outline.minus(main) if is_pocket else main.minus(outline)
+        near = dilate(thick_parts(left, tolerance.settle_mm), half.radius_mm, tolerance)
+        rest = near.common(outline) if is_pocket else near.minus(outline)
     if half.edge_break_mm > 0:
-        edge = erode(outline, half.edge_break_mm, tolerance)
-    return replace(plug, rough=rough, rest=rest, edge_break=edge)
+        edge = dilate(outline, outward * half.edge_break_mm, tolerance)
+    return replace(result, rough=rough, rest=rest, edge_break=edge)
