@@ -194,7 +194,9 @@ def test_the_cutters_error_moves_the_gap_as_geometry_says(diameter: float, error
     plug = erode(dilate(erode(drawn, clearance, EXACT), diameter / 2, EXACT), plug_cutter / 2, EXACT)
     effect = cutter_error_effect(diameter + error, diameter, cuts)
     gap = (np.array(plug.bounds) - np.array(pocket.bounds)) * [1, 1, -1, -1]
-    assert gap == pytest.approx(np.full(4, clearance + effect.clearance_change_mm), abs=1e-6)
+    # Where the cutters differ by less than the chords tell, a corner's chords reach a little over the wall.
+    within = EXACT.arc_mm
+    assert gap == pytest.approx(np.full(4, clearance + effect.clearance_change_mm), abs=within)
     assert abs(effect.clearance_change_mm) == pytest.approx(cuts.sensitivity * abs(error), abs=1e-12)
 
 
