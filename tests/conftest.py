@@ -15,11 +15,18 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 TESTS = Path(__file__).resolve().parent
 
-# The shared machines that run these tests stall now and then, so no test fails on its own slowness alone.
+# A loaded machine stalls now and then, so no test fails on its own slowness alone. Everyday runs try the same
+# examples each time, so that red means a change; the thorough profile looks for new ones.
 settings.register_profile(
-    "dev", max_examples=50, deadline=None, suppress_health_check=[HealthCheck.too_slow], print_blob=True
+    "dev",
+    max_examples=50,
+    deadline=None,
+    derandomize=True,
+    database=None,
+    suppress_health_check=[HealthCheck.too_slow],
+    print_blob=True,
 )
-settings.register_profile("ci", parent=settings.get_profile("dev"), max_examples=500)
+settings.register_profile("ci", parent=settings.get_profile("dev"), max_examples=500, derandomize=False)
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "dev"))
 
 # Lowest layer first, so that the first failure is the nearest to its cause.
