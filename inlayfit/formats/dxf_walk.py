@@ -246,7 +246,7 @@ class Walker:
     def _placed(self, shape: Shape, place: Place) -> Path | None:
         """A shape as it lies in the drawing, None if that is nowhere near."""
         path = place.plane(shape).path(shape.path)
-        x0, y0, x1, y1 = path.bounds()
+        x0, y0, x1, y1 = _reach(path)
         if not path.is_finite() or not max(abs(x0), abs(y0), abs(x1), abs(y1)) <= FARTHEST_MM:
             self.notes.add("coordinate-huge")
             return None
@@ -391,3 +391,14 @@ def _place_of(entity: Any, place: Place) -> tuple[float, float] | None:
 
 def _rounded(count: int) -> str:
     return f"{count:,}" if count < 10**9 else f"about 10^{len(str(count)) - 1}"
+
+
+def _reach(path: Path) -> tuple[float, float, float, float]:
+    """A box that tells whether a shape has a size and lies near: of its vertices where that is enough.
+
+    An arc of at most half a turn stays within its chord's length of its ends.
+    """
+    if path.curves or (np.abs(path.bulges) > 1).any():
+        return path.bounds()
+    (x0, y0), (x1, y1) = path.vertices.min(axis=0).tolist(), path.vertices.max(axis=0).tolist()
+    return x0, y0, x1, y1
