@@ -247,12 +247,6 @@ def set_unit(state: State, unit: Unit) -> Edit:
     return Edit(after, "Show lengths in {0}", (unit.symbol,))
 
 
-def set_settings_used(state: State, settings: SettingsUsed) -> Edit:
-    """Read the drawing with other settings."""
-    after = state if settings == state.settings else replace(state, settings=settings)
-    return Edit(after, "Change how the drawing is read")
-
-
 def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit:
     """Put outlines of the drawing read anew in the place of the old; ids that stay keep their fit."""
     old = {fitting.outline_id: fitting for fitting in state.fittings}

@@ -21,7 +21,7 @@ from inlayfit.document.outlines import Outline
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding
 from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import FitSpec, HalfSpec
 from inlayfit.units import Unit
 
 
@@ -226,15 +226,3 @@ class State:
         """The same state with these fittings in the place of those for the same outlines."""
         by_id = {fitting.outline_id: fitting for fitting in changed}
         return replace(self, fittings=tuple(by_id.get(f.outline_id, f) for f in self.fittings))
-
-
-def fixed_half(spec: FitSpec) -> Half | None:
-    """The half that may not move, if exactly one may not."""
-    if spec.pocket.may_move == spec.plug.may_move:
-        return None
-    return Half.PLUG if spec.pocket.may_move else Half.POCKET
-
-
-def is_made(state: HalfState) -> bool:
-    """Whether a half in this state exists already."""
-    return state is not HalfState.TO_CUT

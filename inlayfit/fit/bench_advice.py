@@ -18,12 +18,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from inlayfit.finding import Finding, Severity, heaviest_first
-from inlayfit.fit.result import FitResult, Half, Spot, WallGap
+from inlayfit.fit.result import PROMISED_MM, FitResult, Half, Spot, WallGap
 from inlayfit.fit.spec import FitSpec, HalfState
 from inlayfit.geometry.path import Points
 from inlayfit.units import Unit, format_length, format_per_side
 
-_MEANT_MM = 0.001  # a gap this much off what is wanted is the arithmetic's
 _FELT_MM = 0.005  # less than this is neither felt nor filed; common practice, no source
 _MOST_AT_THE_BENCH_MM = 0.5  # more is remade, not filed; common practice, no source
 _MOST_NAMED = 5
@@ -88,7 +87,7 @@ def advised(result: FitResult, works: Sequence[BenchWork]) -> FitResult:
 
 def goes_in(result: FitResult) -> bool:
     """Whether the plug bites nowhere more than was asked for."""
-    return bool(result.gap.min_mm >= min(0.0, result.spec.clearance_mm) - _MEANT_MM)
+    return bool(result.gap.min_mm >= min(0.0, result.spec.clearance_mm) - PROMISED_MM)
 
 
 def verdict_sentence(result: FitResult) -> str:

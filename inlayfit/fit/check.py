@@ -8,14 +8,13 @@ import shapely
 
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.residue import Residue, ResidueKind
-from inlayfit.fit.result import GapMap, Half, HalfResult, ReliefCut
+from inlayfit.fit.result import PROMISED_MM, GapMap, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.width import Passage
 
 _SEEN_MM = 0.005  # a corner rounded by less cannot be felt with a fingernail; common practice, no source
-_MEANT_MM = 0.001  # a gap this much smaller than asked for is the arithmetic's, not the fit's
 
 
 def _mm(value: float, digits: int = 3) -> str:
@@ -210,7 +209,7 @@ def _tightest_against(spec: FitSpec, gap: GapMap) -> float:
 def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
     if gap.is_empty:
         return []
-    if _tightest_against(spec, gap) < min(0.0, spec.clearance_mm) - _MEANT_MM:
+    if _tightest_against(spec, gap) < min(0.0, spec.clearance_mm) - PROMISED_MM:
         spot = gap.tightest[0]
         return [
             Finding(

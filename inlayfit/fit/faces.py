@@ -16,11 +16,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from inlayfit.finding import Finding, Severity
-from inlayfit.fit.result import FitResult
+from inlayfit.fit.result import PROMISED_MM, FitResult
 from inlayfit.fit.spec import FitSpec, HalfSpec
 from inlayfit.units import Unit, format_length, format_per_side
-
-_MEANT_MM = 0.001
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,14 +62,14 @@ def taper_finding(faces: Faces, spec: FitSpec) -> Finding:
     told = f"The kerf's taper makes the gap {bed} on the bed side; the {faces.governing} governs."
     lost = spec.clearance_mm - (faces.bed_mm - faces.show_mm)
     ask = format_per_side(lost, Unit.MM, with_unit=True)
-    if faces.bed_mm < min(0.0, spec.clearance_mm) - _MEANT_MM:
+    if faces.bed_mm < min(0.0, spec.clearance_mm) - PROMISED_MM:
         return Finding(
             "taper-bites",
             Severity.BLOCK,
             f"{told} There the plug bites.",
             f"Ask for {ask}, so that the bed side has what is wanted, or cut with less taper.",
         )
-    if faces.bed_mm < faces.show_mm - _MEANT_MM:
+    if faces.bed_mm < faces.show_mm - PROMISED_MM:
         return Finding(
             "taper", Severity.WARN, told, f"Ask for {ask} if the bed side must have what is wanted."
         )

@@ -16,6 +16,7 @@ from enum import StrEnum
 import numpy as np
 from scipy.spatial import cKDTree
 
+from inlayfit.fit.result import PROMISED_MM
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -112,13 +113,10 @@ def orientations(plug: Region, *, clearance_mm: float, sight_mm: float = SIGHT_M
             settled, misfit = _settled(held, angle, index)
             if misfit > sight_mm or (motion is Motion.TURNED and _is_nothing(settled)):
                 continue
-            need = Need.NOTHING if misfit <= max(0.0, clearance_mm) + _ACCURACY_MM else Need.MARK
+            need = Need.NOTHING if misfit <= max(0.0, clearance_mm) + PROMISED_MM else Need.MARK
             found.append(Orientation(motion, settled, misfit, need))
     found.sort(key=lambda way: -way.misfit_mm)
     return Orientations(_one_a_turn(found), is_round=shares[0] > _ROUND_SHARE)
-
-
-_ACCURACY_MM = 0.001
 
 
 def _evenly(region: Region, count: int) -> Points:

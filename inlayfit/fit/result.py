@@ -12,6 +12,9 @@ from inlayfit.fit.spec import FitSpec, Relief
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
+PROMISED_MM = 0.001
+"""Accuracy promised for a solved fit: a gap that differs by less is the arithmetic's, not the fit's."""
+
 
 class Half(StrEnum):
     """Which of the two."""

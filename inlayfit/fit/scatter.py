@@ -18,7 +18,7 @@ from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.faces import bed_side_loss_mm
 from inlayfit.fit.feel import SEED_ZONES, Feel
-from inlayfit.fit.result import FitResult
+from inlayfit.fit.result import PROMISED_MM, FitResult
 from inlayfit.fit.spec import FitSpec
 from inlayfit.fit.tolerance_stack import (
     Contribution,
@@ -38,7 +38,6 @@ from inlayfit.fit.tolerance_stack import (
 )
 from inlayfit.units import Unit, format_length, format_per_side
 
-_MEANT_MM = 0.001
 _MANY_GO_WRONG = 0.05
 _LARGEST_EXPANSION_PER_K = 1e-3
 
@@ -183,7 +182,7 @@ def nominal_findings(spec: FitSpec, errors: MachineErrors) -> list[Finding]:
     findings = []
     for effect in cutter_effects(spec, errors):
         change = effect.clearance_change_mm
-        if abs(change) < _MEANT_MM:
+        if abs(change) < PROMISED_MM:
             continue
         left = format_per_side(spec.clearance_mm + change, Unit.MM, with_unit=True)
         findings.append(

@@ -248,14 +248,6 @@ class GapMapView(MovingCanvas):
         self.set_chosen_spot((start + step) % len(fitting.spots))
         self.spot_chosen.emit(self._chosen_spot)
 
-    def next_shape(self) -> None:
-        """The next fitting, or the next outline where there is no fitting."""
-        self._walk_shapes(1)
-
-    def previous_shape(self) -> None:
-        """The fitting or outline before."""
-        self._walk_shapes(-1)
-
     def _walk_shapes(self, step: int) -> None:
         fittings = [("fitting", f.key) for f in self._scene.fittings]
         shapes = fittings + [("outline", o.key) for o in self._scene.outlines]

@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 from functools import lru_cache
-from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
@@ -316,11 +315,3 @@ def _centred(*widgets: QWidget) -> QHBoxLayout:
         row.addWidget(widget)
     row.addStretch(1)
     return row
-
-
-def folder_of(works: Sequence[RecentWork]) -> Path:
-    """Where an open dialog starts: beside the latest work, else at home."""
-    for work in works:
-        if work.path.parent.is_dir():
-            return work.path.parent
-    return Path.home()

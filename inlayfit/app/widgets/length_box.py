@@ -106,11 +106,6 @@ class LengthBox(QAbstractSpinBox):
         """How far an arrow moves the value; Page Up and Down move ten times as far."""
         self._step_mm = Fraction(str(step_mm))
 
-    def set_decimals(self, decimals: int | None) -> None:
-        """How many decimals are shown; None for those of a clearance."""
-        self._decimals = decimals
-        self._show_value()
-
     def set_tip(self, tip: str) -> None:
         """What the box is and why it matters; the value in both units is added."""
         self._tip = tip
