@@ -11,7 +11,6 @@ import time
 from collections.abc import Iterator
 from pathlib import Path
 
-import numpy as np
 import pytest
 from PySide6.QtCore import QEventLoop
 from PySide6.QtWidgets import QApplication
@@ -21,23 +20,11 @@ from pytestqt.qtbot import QtBot
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document.edits import set_clearance
-from inlayfit.document.outlines import Outline
 from inlayfit.document.sample import sample_state
-from inlayfit.document.state import Fitting, State
-from inlayfit.fit.spec import FitSpec, HalfSpec
-from inlayfit.geometry.region import Region
+from inlayfit.document.state import State
+from tests.benchmarks.lobes import lobed
 
 STEPS = 20
-
-
-def lobed(vertices: int) -> State:
-    """A disk with 24 lobes that every cutter reaches."""
-    angles = np.arange(vertices) * (2 * np.pi / vertices)
-    radius = 40 + 2 * np.sin(24 * angles)
-    ring = np.column_stack([radius * np.cos(angles), radius * np.sin(angles)])
-    outline = Outline("o0", "lobes", "0", Region.of_ring(ring), ())
-    spec = FitSpec(0.03, HalfSpec(2.0), HalfSpec(3.0))
-    return State(outlines=(outline,), fittings=(Fitting("o0", spec),), chosen=("o0",))
 
 
 @pytest.fixture
