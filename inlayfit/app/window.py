@@ -35,6 +35,7 @@ from inlayfit.app import theme
 from inlayfit.app.actions import make_actions
 from inlayfit.app.canvas.gap_map import GapMapView
 from inlayfit.app.canvas.reading_text import spoken
+from inlayfit.app.command_states import show_commands
 from inlayfit.app.commands import Bench, handlers
 from inlayfit.app.content import offer_for
 from inlayfit.app.core_words import core
@@ -196,6 +197,7 @@ class MainWindow(QMainWindow):
         session.solved.connect(lambda _solution: self._show_all())
         session.stale_changed.connect(self._on_session_stale_changed)
         session.project_changed.connect(self._show_title)
+        session.undo_stack.indexChanged.connect(self._on_undo_stack_index_changed)
         session.settings_changed.connect(lambda _settings: self._take_settings())
         session.refused.connect(self.notice.complain)
         session.announced.connect(self._on_session_announced)
@@ -228,6 +230,11 @@ class MainWindow(QMainWindow):
         before, after = change.before, change.after
         if before.outlines is not after.outlines or before.chosen != after.chosen or not change.is_preview:
             self._show_all()
+
+    @Slot(int)
+    def _on_undo_stack_index_changed(self, _index: int) -> None:
+        """What can be undone is known only now: states are swapped before the stack counts the step."""
+        self._show_commands(self.session.shown)
 
     @Slot(object)
     def _on_opener_drawing_read(self, read: ReadDrawing) -> None:
@@ -324,23 +331,7 @@ class MainWindow(QMainWindow):
         return self.tr("Saved") if self.session.project is not None else self.tr("Not changed")
 
     def _show_commands(self, state: State) -> None:
-        """Texts and usability of the commands."""
-        actions, stack = self.actions_by_name, self.session.undo_stack
-        actions["undo"].setEnabled(stack.canUndo())
-        actions["redo"].setEnabled(stack.canRedo())
-        actions["undo"].setText(self.tr("&Undo") + _after(stack.undoText()))
-        actions["redo"].setText(self.tr("&Redo") + _after(stack.redoText()))
-        for name in ("save", "save_as", "export", "add", "choose_all", "choose_none", "remove", "fit_view"):
-            actions[name].setEnabled(not state.is_empty)
-        for name in ("use_pocket", "use_plug", "next_spot", "previous_spot", "edit_clearance", "measured"):
-            actions[name].setEnabled(state.lead is not None)
-        for name in ("read_mm", "read_inch"):
-            actions[name].setEnabled(bool(state.source.path))
-        unit = f"unit_{state.unit.name.lower()}"
-        if unit in actions:
-            actions[unit].setChecked(True)
-        chosen_theme = self.session.settings.text("theme").replace("high-", "")
-        actions[f"theme_{chosen_theme}"].setChecked(True)
+        show_commands(self.actions_by_name, self.session, state)
 
     def _show_recent(self) -> None:
         works = self.documents.recent
@@ -491,7 +482,3 @@ class MainWindow(QMainWindow):
         self.documents.close()
         self.session.close()
         event.accept()
-
-
-def _after(words: str) -> str:
-    return f": {words}" if words else ""

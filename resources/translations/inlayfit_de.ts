@@ -127,6 +127,345 @@
   </message>
  </context>
  <context>
+  <name>actions</name>
+  <message>
+   <source>&amp;Undo</source>
+   <translation>&amp;Rückgängig</translation>
+  </message>
+  <message>
+   <source>&amp;Redo</source>
+   <translation>&amp;Wiederholen</translation>
+  </message>
+  <message>
+   <source>&amp;Open outline…</source>
+   <translation>Umriss ö&amp;ffnen…</translation>
+  </message>
+  <message>
+   <source>Reads a DXF or SVG drawing, or a project.</source>
+   <translation>Liest eine DXF- oder SVG-Zeichnung oder ein Projekt.</translation>
+  </message>
+  <message>
+   <source>&amp;Add outlines…</source>
+   <translation>Umrisse &amp;hinzufügen…</translation>
+  </message>
+  <message>
+   <source>Reads further outlines into this work.</source>
+   <translation>Liest weitere Umrisse in diese Arbeit.</translation>
+  </message>
+  <message>
+   <source>Try the sa&amp;mple</source>
+   <translation>&amp;Beispiel ansehen</translation>
+  </message>
+  <message>
+   <source>Opens a leaf that is let into a disc, ready to change.</source>
+   <translation>Öffnet ein Blatt in einer Scheibe, bereit zum Ändern.</translation>
+  </message>
+  <message>
+   <source>&amp;Type a pocket by size…</source>
+   <translation>&amp;Tasche nach Maß eingeben…</translation>
+  </message>
+  <message>
+   <source>A circle, rectangle or slot that has no drawing.</source>
+   <translation>Kreis, Rechteck oder Langloch ohne Zeichnung.</translation>
+  </message>
+  <message>
+   <source>&amp;Read the drawing anew…</source>
+   <translation>Zeichnung neu &amp;lesen…</translation>
+  </message>
+  <message>
+   <source>Another unit, gaps, painted lines, layers.</source>
+   <translation>Andere Einheit, Lücken, gemalte Linien, Ebenen.</translation>
+  </message>
+  <message>
+   <source>&amp;Save project</source>
+   <translation>Projekt &amp;speichern</translation>
+  </message>
+  <message>
+   <source>Keeps outlines, fits and trials in one file.</source>
+   <translation>Behält Umrisse, Passungen und Versuche in einer Datei.</translation>
+  </message>
+  <message>
+   <source>Save project &amp;as…</source>
+   <translation>Projekt speichern &amp;unter…</translation>
+  </message>
+  <message>
+   <source>Keeps this work under another name.</source>
+   <translation>Behält diese Arbeit unter anderem Namen.</translation>
+  </message>
+  <message>
+   <source>Save outlines to &amp;cut…</source>
+   <translation>Umrisse zum S&amp;chneiden speichern…</translation>
+  </message>
+  <message>
+   <source>Writes both halves as DXF and SVG.</source>
+   <translation>Schreibt beide Hälften als DXF und SVG.</translation>
+  </message>
+  <message>
+   <source>Se&amp;ttings…</source>
+   <translation>&amp;Einstellungen…</translation>
+  </message>
+  <message>
+   <source>Units, new fits, colours.</source>
+   <translation>Einheiten, neue Passungen, Farben.</translation>
+  </message>
+  <message>
+   <source>&amp;Quit</source>
+   <translation>B&amp;eenden</translation>
+  </message>
+  <message>
+   <source>Closes the window.</source>
+   <translation>Schließt das Fenster.</translation>
+  </message>
+  <message>
+   <source>Takes the last change back.</source>
+   <translation>Nimmt die letzte Änderung zurück.</translation>
+  </message>
+  <message>
+   <source>Does again what was taken back.</source>
+   <translation>Tut wieder, was zurückgenommen wurde.</translation>
+  </message>
+  <message>
+   <source>&amp;Paste outlines</source>
+   <translation>Umrisse &amp;einfügen</translation>
+  </message>
+  <message>
+   <source>Reads SVG or DXF text from the clipboard.</source>
+   <translation>Liest SVG- oder DXF-Text aus der Zwischenablage.</translation>
+  </message>
+  <message>
+   <source>Choose &amp;all outlines</source>
+   <translation>&amp;Alle Umrisse wählen</translation>
+  </message>
+  <message>
+   <source>Fits every outline.</source>
+   <translation>Passt jeden Umriss ein.</translation>
+  </message>
+  <message>
+   <source>Choose &amp;nothing</source>
+   <translation>&amp;Nichts wählen</translation>
+  </message>
+  <message>
+   <source>Fits nothing.</source>
+   <translation>Passt nichts ein.</translation>
+  </message>
+  <message>
+   <source>Re&amp;move chosen outlines</source>
+   <translation>Gewählte Umrisse ent&amp;fernen</translation>
+  </message>
+  <message>
+   <source>The drawing file keeps them.</source>
+   <translation>Die Zeichnungsdatei behält sie.</translation>
+  </message>
+  <message>
+   <source>&amp;Fit to view</source>
+   <translation>&amp;Alles zeigen</translation>
+  </message>
+  <message>
+   <source>Shows everything.</source>
+   <translation>Zeigt alles.</translation>
+  </message>
+  <message>
+   <source>Zoom &amp;in</source>
+   <translation>Ver&amp;größern</translation>
+  </message>
+  <message>
+   <source>Shows more detail.</source>
+   <translation>Zeigt mehr Einzelheiten.</translation>
+  </message>
+  <message>
+   <source>Zoom &amp;out</source>
+   <translation>Ver&amp;kleinern</translation>
+  </message>
+  <message>
+   <source>Shows more at once.</source>
+   <translation>Zeigt mehr auf einmal.</translation>
+  </message>
+  <message>
+   <source>&amp;Next tight spot</source>
+   <translation>&amp;Nächste enge Stelle</translation>
+  </message>
+  <message>
+   <source>Walks the tightest places, the worst first.</source>
+   <translation>Geht die engsten Stellen durch, die schlimmste zuerst.</translation>
+  </message>
+  <message>
+   <source>&amp;Previous tight spot</source>
+   <translation>&amp;Vorige enge Stelle</translation>
+  </message>
+  <message>
+   <source>Walks back.</source>
+   <translation>Geht zurück.</translation>
+  </message>
+  <message>
+   <source>Show the &amp;spot</source>
+   <translation>&amp;Stelle zeigen</translation>
+  </message>
+  <message>
+   <source>Loupe and stack beside the map.</source>
+   <translation>Lupe und Aufbau neben der Karte.</translation>
+  </message>
+  <message>
+   <source>Show &amp;checks</source>
+   <translation>&amp;Prüfungen zeigen</translation>
+  </message>
+  <message>
+   <source>What to look at before cutting.</source>
+   <translation>Was vor dem Schneiden anzusehen ist.</translation>
+  </message>
+  <message>
+   <source>Show out&amp;lines</source>
+   <translation>&amp;Umrisse zeigen</translation>
+  </message>
+  <message>
+   <source>The outlines as a list.</source>
+   <translation>Die Umrisse als Liste.</translation>
+  </message>
+  <message>
+   <source>Next pa&amp;nel</source>
+   <translation>Nächster &amp;Bereich</translation>
+  </message>
+  <message>
+   <source>Moves the keyboard to the next part of the window.</source>
+   <translation>Gibt die Tastatur an den nächsten Teil des Fensters.</translation>
+  </message>
+  <message>
+   <source>Pre&amp;vious panel</source>
+   <translation>V&amp;origer Bereich</translation>
+  </message>
+  <message>
+   <source>Moves the keyboard back.</source>
+   <translation>Gibt die Tastatur zurück.</translation>
+  </message>
+  <message>
+   <source>Type a &amp;clearance</source>
+   <translation>&amp;Spiel eingeben</translation>
+  </message>
+  <message>
+   <source>Moves the keyboard to the clearance.</source>
+   <translation>Gibt die Tastatur an das Spiel.</translation>
+  </message>
+  <message>
+   <source>&amp;Millimetres</source>
+   <translation>&amp;Millimeter</translation>
+  </message>
+  <message>
+   <source>Shows lengths in mm.</source>
+   <translation>Zeigt Längen in mm.</translation>
+  </message>
+  <message>
+   <source>&amp;Inches</source>
+   <translation>&amp;Zoll</translation>
+  </message>
+  <message>
+   <source>Shows lengths in inches.</source>
+   <translation>Zeigt Längen in Zoll.</translation>
+  </message>
+  <message>
+   <source>&amp;Thou</source>
+   <translation>&amp;Tausendstel Zoll</translation>
+  </message>
+  <message>
+   <source>Shows lengths in 0.001 in.</source>
+   <translation>Zeigt Längen in 0,001 Zoll.</translation>
+  </message>
+  <message>
+   <source>As the s&amp;ystem</source>
+   <translation>Wie das S&amp;ystem</translation>
+  </message>
+  <message>
+   <source>Follows the system's colours.</source>
+   <translation>Folgt den Farben des Systems.</translation>
+  </message>
+  <message>
+   <source>&amp;Light</source>
+   <translation>&amp;Hell</translation>
+  </message>
+  <message>
+   <source>For a bright bench.</source>
+   <translation>Für eine helle Werkbank.</translation>
+  </message>
+  <message>
+   <source>&amp;Dark</source>
+   <translation>&amp;Dunkel</translation>
+  </message>
+  <message>
+   <source>For a dim one.</source>
+   <translation>Für eine dunkle.</translation>
+  </message>
+  <message>
+   <source>&amp;High contrast</source>
+   <translation>Hoher &amp;Kontrast</translation>
+  </message>
+  <message>
+   <source>Strong outlines on black.</source>
+   <translation>Kräftige Linien auf Schwarz.</translation>
+  </message>
+  <message>
+   <source>The drawing is a &amp;pocket</source>
+   <translation>Die Zeichnung ist eine &amp;Tasche</translation>
+  </message>
+  <message>
+   <source>The plug is made to fit it.</source>
+   <translation>Die Einlage wird passend dazu gemacht.</translation>
+  </message>
+  <message>
+   <source>The drawing is a p&amp;lug</source>
+   <translation>Die Zeichnung ist eine &amp;Einlage</translation>
+  </message>
+  <message>
+   <source>It is made already; the pocket is cut to fit it.</source>
+   <translation>Es gibt sie schon; die Tasche wird passend geschnitten.</translation>
+  </message>
+  <message>
+   <source>Pocket as &amp;measured…</source>
+   <translation>Tasche, wie &amp;gemessen…</translation>
+  </message>
+  <message>
+   <source>Fits to a pocket that is cut already, by its widths.</source>
+   <translation>Passt nach ihren Weiten in eine Tasche ein, die schon geschnitten ist.</translation>
+  </message>
+  <message>
+   <source>One drawing unit is one &amp;mm</source>
+   <translation>Eine Zeichnungseinheit ist ein &amp;mm</translation>
+  </message>
+  <message>
+   <source>Reads the drawing again, in millimetres.</source>
+   <translation>Liest die Zeichnung neu, in Millimetern.</translation>
+  </message>
+  <message>
+   <source>One drawing unit is one &amp;inch</source>
+   <translation>Eine Zeichnungseinheit ist ein &amp;Zoll</translation>
+  </message>
+  <message>
+   <source>Reads the drawing again, in inches.</source>
+   <translation>Liest die Zeichnung neu, in Zoll.</translation>
+  </message>
+  <message>
+   <source>&amp;Guide</source>
+   <translation>&amp;Anleitung</translation>
+  </message>
+  <message>
+   <source>From a drawing to a plug that fits.</source>
+   <translation>Von der Zeichnung zur passenden Einlage.</translation>
+  </message>
+  <message>
+   <source>&amp;Keyboard</source>
+   <translation>&amp;Tastatur</translation>
+  </message>
+  <message>
+   <source>Every key that does something.</source>
+   <translation>Jede Taste, die etwas tut.</translation>
+  </message>
+  <message>
+   <source>&amp;About Inlayfit</source>
+   <translation>&amp;Über Inlayfit</translation>
+  </message>
+  <message>
+   <source>Version and licence.</source>
+   <translation>Version und Lizenz.</translation>
+  </message>
+ </context>
+ <context>
   <name>commands</name>
   <message>
    <source>Guide</source>
@@ -2310,14 +2649,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
    <translation>Nicht geändert</translation>
   </message>
   <message>
-   <source>&amp;Undo</source>
-   <translation>&amp;Rückgängig</translation>
-  </message>
-  <message>
-   <source>&amp;Redo</source>
-   <translation>&amp;Wiederholen</translation>
-  </message>
-  <message>
    <source>Nothing yet</source>
    <translation>Noch nichts</translation>
   </message>
@@ -2331,345 +2662,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>yesterday</source>
    <translation>gestern</translation>
-  </message>
- </context>
- <context>
-  <name>actions</name>
-  <message>
-   <source>&amp;Open outline…</source>
-   <translation>Umriss ö&amp;ffnen…</translation>
-  </message>
-  <message>
-   <source>Reads a DXF or SVG drawing, or a project.</source>
-   <translation>Liest eine DXF- oder SVG-Zeichnung oder ein Projekt.</translation>
-  </message>
-  <message>
-   <source>&amp;Add outlines…</source>
-   <translation>Umrisse &amp;hinzufügen…</translation>
-  </message>
-  <message>
-   <source>Reads further outlines into this work.</source>
-   <translation>Liest weitere Umrisse in diese Arbeit.</translation>
-  </message>
-  <message>
-   <source>Try the sa&amp;mple</source>
-   <translation>&amp;Beispiel ansehen</translation>
-  </message>
-  <message>
-   <source>Opens a leaf that is let into a disc, ready to change.</source>
-   <translation>Öffnet ein Blatt in einer Scheibe, bereit zum Ändern.</translation>
-  </message>
-  <message>
-   <source>&amp;Type a pocket by size…</source>
-   <translation>&amp;Tasche nach Maß eingeben…</translation>
-  </message>
-  <message>
-   <source>A circle, rectangle or slot that has no drawing.</source>
-   <translation>Kreis, Rechteck oder Langloch ohne Zeichnung.</translation>
-  </message>
-  <message>
-   <source>&amp;Read the drawing anew…</source>
-   <translation>Zeichnung neu &amp;lesen…</translation>
-  </message>
-  <message>
-   <source>Another unit, gaps, painted lines, layers.</source>
-   <translation>Andere Einheit, Lücken, gemalte Linien, Ebenen.</translation>
-  </message>
-  <message>
-   <source>&amp;Save project</source>
-   <translation>Projekt &amp;speichern</translation>
-  </message>
-  <message>
-   <source>Keeps outlines, fits and trials in one file.</source>
-   <translation>Behält Umrisse, Passungen und Versuche in einer Datei.</translation>
-  </message>
-  <message>
-   <source>Save project &amp;as…</source>
-   <translation>Projekt speichern &amp;unter…</translation>
-  </message>
-  <message>
-   <source>Keeps this work under another name.</source>
-   <translation>Behält diese Arbeit unter anderem Namen.</translation>
-  </message>
-  <message>
-   <source>Save outlines to &amp;cut…</source>
-   <translation>Umrisse zum S&amp;chneiden speichern…</translation>
-  </message>
-  <message>
-   <source>Writes both halves as DXF and SVG.</source>
-   <translation>Schreibt beide Hälften als DXF und SVG.</translation>
-  </message>
-  <message>
-   <source>Se&amp;ttings…</source>
-   <translation>&amp;Einstellungen…</translation>
-  </message>
-  <message>
-   <source>Units, new fits, colours.</source>
-   <translation>Einheiten, neue Passungen, Farben.</translation>
-  </message>
-  <message>
-   <source>&amp;Quit</source>
-   <translation>B&amp;eenden</translation>
-  </message>
-  <message>
-   <source>Closes the window.</source>
-   <translation>Schließt das Fenster.</translation>
-  </message>
-  <message>
-   <source>&amp;Undo</source>
-   <translation>&amp;Rückgängig</translation>
-  </message>
-  <message>
-   <source>Takes the last change back.</source>
-   <translation>Nimmt die letzte Änderung zurück.</translation>
-  </message>
-  <message>
-   <source>&amp;Redo</source>
-   <translation>&amp;Wiederholen</translation>
-  </message>
-  <message>
-   <source>Does again what was taken back.</source>
-   <translation>Tut wieder, was zurückgenommen wurde.</translation>
-  </message>
-  <message>
-   <source>&amp;Paste outlines</source>
-   <translation>Umrisse &amp;einfügen</translation>
-  </message>
-  <message>
-   <source>Reads SVG or DXF text from the clipboard.</source>
-   <translation>Liest SVG- oder DXF-Text aus der Zwischenablage.</translation>
-  </message>
-  <message>
-   <source>Choose &amp;all outlines</source>
-   <translation>&amp;Alle Umrisse wählen</translation>
-  </message>
-  <message>
-   <source>Fits every outline.</source>
-   <translation>Passt jeden Umriss ein.</translation>
-  </message>
-  <message>
-   <source>Choose &amp;nothing</source>
-   <translation>&amp;Nichts wählen</translation>
-  </message>
-  <message>
-   <source>Fits nothing.</source>
-   <translation>Passt nichts ein.</translation>
-  </message>
-  <message>
-   <source>Re&amp;move chosen outlines</source>
-   <translation>Gewählte Umrisse ent&amp;fernen</translation>
-  </message>
-  <message>
-   <source>The drawing file keeps them.</source>
-   <translation>Die Zeichnungsdatei behält sie.</translation>
-  </message>
-  <message>
-   <source>&amp;Fit to view</source>
-   <translation>&amp;Alles zeigen</translation>
-  </message>
-  <message>
-   <source>Shows everything.</source>
-   <translation>Zeigt alles.</translation>
-  </message>
-  <message>
-   <source>Zoom &amp;in</source>
-   <translation>Ver&amp;größern</translation>
-  </message>
-  <message>
-   <source>Shows more detail.</source>
-   <translation>Zeigt mehr Einzelheiten.</translation>
-  </message>
-  <message>
-   <source>Zoom &amp;out</source>
-   <translation>Ver&amp;kleinern</translation>
-  </message>
-  <message>
-   <source>Shows more at once.</source>
-   <translation>Zeigt mehr auf einmal.</translation>
-  </message>
-  <message>
-   <source>&amp;Next tight spot</source>
-   <translation>&amp;Nächste enge Stelle</translation>
-  </message>
-  <message>
-   <source>Walks the tightest places, the worst first.</source>
-   <translation>Geht die engsten Stellen durch, die schlimmste zuerst.</translation>
-  </message>
-  <message>
-   <source>&amp;Previous tight spot</source>
-   <translation>&amp;Vorige enge Stelle</translation>
-  </message>
-  <message>
-   <source>Walks back.</source>
-   <translation>Geht zurück.</translation>
-  </message>
-  <message>
-   <source>Show the &amp;spot</source>
-   <translation>&amp;Stelle zeigen</translation>
-  </message>
-  <message>
-   <source>Loupe and stack beside the map.</source>
-   <translation>Lupe und Aufbau neben der Karte.</translation>
-  </message>
-  <message>
-   <source>Show &amp;checks</source>
-   <translation>&amp;Prüfungen zeigen</translation>
-  </message>
-  <message>
-   <source>What to look at before cutting.</source>
-   <translation>Was vor dem Schneiden anzusehen ist.</translation>
-  </message>
-  <message>
-   <source>Show out&amp;lines</source>
-   <translation>&amp;Umrisse zeigen</translation>
-  </message>
-  <message>
-   <source>The outlines as a list.</source>
-   <translation>Die Umrisse als Liste.</translation>
-  </message>
-  <message>
-   <source>Next pa&amp;nel</source>
-   <translation>Nächster &amp;Bereich</translation>
-  </message>
-  <message>
-   <source>Moves the keyboard to the next part of the window.</source>
-   <translation>Gibt die Tastatur an den nächsten Teil des Fensters.</translation>
-  </message>
-  <message>
-   <source>Pre&amp;vious panel</source>
-   <translation>V&amp;origer Bereich</translation>
-  </message>
-  <message>
-   <source>Moves the keyboard back.</source>
-   <translation>Gibt die Tastatur zurück.</translation>
-  </message>
-  <message>
-   <source>Type a &amp;clearance</source>
-   <translation>&amp;Spiel eingeben</translation>
-  </message>
-  <message>
-   <source>Moves the keyboard to the clearance.</source>
-   <translation>Gibt die Tastatur an das Spiel.</translation>
-  </message>
-  <message>
-   <source>&amp;Millimetres</source>
-   <translation>&amp;Millimeter</translation>
-  </message>
-  <message>
-   <source>Shows lengths in mm.</source>
-   <translation>Zeigt Längen in mm.</translation>
-  </message>
-  <message>
-   <source>&amp;Inches</source>
-   <translation>&amp;Zoll</translation>
-  </message>
-  <message>
-   <source>Shows lengths in inches.</source>
-   <translation>Zeigt Längen in Zoll.</translation>
-  </message>
-  <message>
-   <source>&amp;Thou</source>
-   <translation>&amp;Tausendstel Zoll</translation>
-  </message>
-  <message>
-   <source>Shows lengths in 0.001 in.</source>
-   <translation>Zeigt Längen in 0,001 Zoll.</translation>
-  </message>
-  <message>
-   <source>As the s&amp;ystem</source>
-   <translation>Wie das S&amp;ystem</translation>
-  </message>
-  <message>
-   <source>Follows the system's colours.</source>
-   <translation>Folgt den Farben des Systems.</translation>
-  </message>
-  <message>
-   <source>&amp;Light</source>
-   <translation>&amp;Hell</translation>
-  </message>
-  <message>
-   <source>For a bright bench.</source>
-   <translation>Für eine helle Werkbank.</translation>
-  </message>
-  <message>
-   <source>&amp;Dark</source>
-   <translation>&amp;Dunkel</translation>
-  </message>
-  <message>
-   <source>For a dim one.</source>
-   <translation>Für eine dunkle.</translation>
-  </message>
-  <message>
-   <source>&amp;High contrast</source>
-   <translation>Hoher &amp;Kontrast</translation>
-  </message>
-  <message>
-   <source>Strong outlines on black.</source>
-   <translation>Kräftige Linien auf Schwarz.</translation>
-  </message>
-  <message>
-   <source>The drawing is a &amp;pocket</source>
-   <translation>Die Zeichnung ist eine &amp;Tasche</translation>
-  </message>
-  <message>
-   <source>The plug is made to fit it.</source>
-   <translation>Die Einlage wird passend dazu gemacht.</translation>
-  </message>
-  <message>
-   <source>The drawing is a p&amp;lug</source>
-   <translation>Die Zeichnung ist eine &amp;Einlage</translation>
-  </message>
-  <message>
-   <source>It is made already; the pocket is cut to fit it.</source>
-   <translation>Es gibt sie schon; die Tasche wird passend geschnitten.</translation>
-  </message>
-  <message>
-   <source>Pocket as &amp;measured…</source>
-   <translation>Tasche, wie &amp;gemessen…</translation>
-  </message>
-  <message>
-   <source>Fits to a pocket that is cut already, by its widths.</source>
-   <translation>Passt nach ihren Weiten in eine Tasche ein, die schon geschnitten ist.</translation>
-  </message>
-  <message>
-   <source>One drawing unit is one &amp;mm</source>
-   <translation>Eine Zeichnungseinheit ist ein &amp;mm</translation>
-  </message>
-  <message>
-   <source>Reads the drawing again, in millimetres.</source>
-   <translation>Liest die Zeichnung neu, in Millimetern.</translation>
-  </message>
-  <message>
-   <source>One drawing unit is one &amp;inch</source>
-   <translation>Eine Zeichnungseinheit ist ein &amp;Zoll</translation>
-  </message>
-  <message>
-   <source>Reads the drawing again, in inches.</source>
-   <translation>Liest die Zeichnung neu, in Zoll.</translation>
-  </message>
-  <message>
-   <source>&amp;Guide</source>
-   <translation>&amp;Anleitung</translation>
-  </message>
-  <message>
-   <source>From a drawing to a plug that fits.</source>
-   <translation>Von der Zeichnung zur passenden Einlage.</translation>
-  </message>
-  <message>
-   <source>&amp;Keyboard</source>
-   <translation>&amp;Tastatur</translation>
-  </message>
-  <message>
-   <source>Every key that does something.</source>
-   <translation>Jede Taste, die etwas tut.</translation>
-  </message>
-  <message>
-   <source>&amp;About Inlayfit</source>
-   <translation>&amp;Über Inlayfit</translation>
-  </message>
-  <message>
-   <source>Version and licence.</source>
-   <translation>Version und Lizenz.</translation>
   </message>
  </context>
  <context>

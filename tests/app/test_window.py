@@ -491,3 +491,17 @@ def test_a_height_that_cannot_be_is_refused_in_the_window(open_discs: MainWindow
     QTest.keyClick(length.lineEdit(), Qt.Key.Key_Return)
     assert length.refusal
     assert open_discs.session.state is before
+
+
+def test_redo_can_be_chosen_right_after_undo(open_discs: MainWindow) -> None:
+    """Whatever was undone: also a change that needs no new answer, such as another unit."""
+    window = open_discs
+    actions = window.actions_by_name
+    actions["unit_thou"].trigger()
+    assert "thou" in actions["undo"].text()
+    actions["undo"].trigger()
+    assert actions["redo"].isEnabled()
+    assert not actions["undo"].isEnabled()
+    actions["redo"].trigger()
+    assert window.session.state.unit is Unit.THOU
+    assert not actions["redo"].isEnabled()
