@@ -4,11 +4,13 @@ One file a running window, in the platform's state folder: a first line of JSON 
 belongs to and when it was written, then a whole project file. It is replaced whole, so the copy on the
 disk is always complete; its lock is held by the operating system for as long as the process lives, so a
 copy without a living owner is known at the next start, whatever ended its process. Saving or discarding
-removes the copy. The project itself is never touched.
+removes the copy; what a dead process left beside it is swept at the next start. The project itself is never
+touched.
 """
 
 from __future__ import annotations
 
+import contextlib
 import json
 import os
 import sys
@@ -21,7 +23,7 @@ from typing import IO, Any
 
 import platformdirs
 
-from inlayfit.document.atomic import write_atomically
+from inlayfit.document.atomic import parts_of, write_atomically
 from inlayfit.document.project_file import from_bytes, to_bytes
 from inlayfit.document.state import State
 from inlayfit.errors import ProjectError
@@ -29,6 +31,7 @@ from inlayfit.errors import ProjectError
 LONGEST_DELAY_S = 2.0
 """At most so much work is lost."""
 _COPY, _LOCK = ".recovery", ".lock"
+_TRIES = 5
 
 
 def journal_folder() -> Path:
@@ -70,11 +73,7 @@ class Journal:
         self._folder = journal_folder() if folder is None else folder
         self._folder.mkdir(parents=True, exist_ok=True)
         _keep_private(self._folder)
-        self._copy = self._folder / f"{uuid.uuid4().hex}{_COPY}"
-        lock = _locked(self._copy.with_suffix(_LOCK))
-        if lock is None:
-            raise ProjectError("The recovery folder is in use; close other windows and try again.")
-        self._lock: IO[bytes] = lock
+        self._copy, self._lock = _place_of_its_own(self._folder)
 
     @property
     def copy(self) -> Path:
@@ -93,8 +92,7 @@ class Journal:
     def close(self) -> None:
         """Remove the copy and let go of the lock: the window closes in good order."""
         self.clear()
-        self._lock.close()
-        self._copy.with_suffix(_LOCK).unlink(missing_ok=True)
+        _let_go(self._lock, self._copy.with_suffix(_LOCK))
 
 
 def left_behind(folder: Path | None = None) -> tuple[Recovery, ...]:
@@ -105,11 +103,43 @@ def left_behind(folder: Path | None = None) -> tuple[Recovery, ...]:
 
 
 def _ownerless(folder: Path) -> Iterator[Recovery | None]:
-    for copy in sorted(folder.glob(f"*{_COPY}")) if folder.is_dir() else ():
-        lock = _locked(copy.with_suffix(_LOCK))
-        if lock is not None:
+    for lock_file in sorted({file.with_suffix(_LOCK) for file in _copies_and_locks(folder)}):
+        lock = _locked(lock_file)
+        if lock is None:
+            continue
+        copy = lock_file.with_suffix(_COPY)
+        for part in parts_of(copy):
+            part.unlink(missing_ok=True)
+        if copy.exists():
             lock.close()
             yield _described(copy)
+        else:
+            _let_go(lock, lock_file)
+
+
+def _copies_and_locks(folder: Path) -> list[Path]:
+    return [*folder.glob(f"*{_COPY}"), *folder.glob(f"*{_LOCK}")] if folder.is_dir() else []
+
+
+def _place_of_its_own(folder: Path) -> tuple[Path, IO[bytes]]:
+    """A name for a copy, and its lock; another start that sweeps just now may take a name or two."""
+    for _ in range(_TRIES):
+        copy = folder / f"{uuid.uuid4().hex}{_COPY}"
+        lock = _locked(copy.with_suffix(_LOCK))
+        if lock is not None:
+            return copy, lock
+    raise ProjectError("The recovery folder is in use; close other windows and try again.")
+
+
+def _let_go(lock: IO[bytes], file: Path) -> None:
+    """Remove a lock while it is held, so that nobody takes it in between; Windows wants it closed first."""
+    if os.name == "posix":
+        file.unlink(missing_ok=True)
+        lock.close()
+    else:
+        lock.close()
+        with contextlib.suppress(OSError):
+            file.unlink(missing_ok=True)
 
 
 def _described(copy: Path) -> Recovery | None:
@@ -140,7 +170,11 @@ def _locked(path: Path) -> IO[bytes] | None:
             import fcntl
 
             fcntl.flock(file.fileno(), fcntl.LOCK_EX | fcntl.LOCK_NB)
+        is_there = os.path.samestat(os.fstat(file.fileno()), path.stat())
     except OSError:
+        file.close()
+        return None
+    if not is_there:  # another start swept the file away between opening and locking
         file.close()
         return None
     return file

@@ -2,8 +2,8 @@
 
     python work_until_killed.py PROJECT
 
-Every edit is typed into the clearance box of the fit sentence: step n asks for n hundredths of a micrometre, so a
-file tells by its clearance how much of the work it holds. One line goes out for each thing that was done:
+Every edit is typed into the clearance box of the fit sentence: step n asks for n hundredths of a micrometre,
+so a file tells by its clearance how much of the work it holds. One line goes out for each thing done:
 
     edit N T    step N was in the document at T, seconds of the clock that all processes share
     save N T    step N was in the project file at T
@@ -88,7 +88,8 @@ class Work:
 
 
 def _say(what: str, step: int) -> None:
-    print(what, step, time.monotonic(), flush=True)
+    sys.stdout.write(f"{what} {step} {time.monotonic()}\n")
+    sys.stdout.flush()
 
 
 def main() -> int:

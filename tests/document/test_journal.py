@@ -58,6 +58,45 @@ def test_a_copy_that_makes_no_sense_is_left_out_and_a_damaged_one_says_so(tmp_pa
         found.state()
 
 
+def test_what_a_dead_owner_left_beside_its_copy_is_swept_and_a_living_one_keeps_its_own(
+    tmp_path: Path,
+) -> None:
+    alive, dead, without_copy = Journal(tmp_path), Journal(tmp_path), Journal(tmp_path)
+    for journal in (alive, dead):
+        journal.write(_document(), project=None, title="disc")
+        journal.copy.with_name(f".{journal.copy.name}.x.part").write_bytes(b"half")
+    dead._lock.close()
+    without_copy._lock.close()
+    (found,) = left_behind(tmp_path)
+    assert found.copy == dead.copy
+    kept = {alive.copy.stem, dead.copy.stem}
+    assert {file.name.lstrip(".").split(".")[0] for file in tmp_path.iterdir()} == kept
+    assert [file.name for file in tmp_path.glob(".*.part")] == [f".{alive.copy.name}.x.part"]
+    found.discard()
+    alive.close()
+
+
+def test_a_lock_that_was_swept_before_it_was_held_is_no_lock(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Two programs start at once: the second sweeps the file that the first has opened and not locked."""
+    fcntl = pytest.importorskip("fcntl")
+    swept: list[Path] = []
+    real = fcntl.flock
+
+    def sweep_first(handle: int, how: int) -> None:
+        if not swept:
+            swept.extend(tmp_path.glob("*.lock"))
+            swept[0].unlink()
+        real(handle, how)
+
+    monkeypatch.setattr(fcntl, "flock", sweep_first)
+    journal = Journal(tmp_path)
+    assert journal.copy.with_suffix(".lock") != swept[0]
+    assert journal.copy.with_suffix(".lock").exists()
+    journal.close()
+
+
 def test_a_missing_folder_holds_nothing(tmp_path: Path) -> None:
     assert left_behind(tmp_path / "none") == ()
 
