@@ -104,3 +104,10 @@ def settled(qtbot: QtBot) -> Callable[[Session], None]:
         qtbot.waitUntil(lambda: not session.is_stale and not session.solver.is_busy, timeout=20_000)
 
     return wait
+
+
+@pytest.fixture
+def open_discs(window: MainWindow, settled: Callable[[Session], None]) -> MainWindow:
+    window.session.start(discs(2), title="discs")
+    settled(window.session)
+    return window

@@ -29,16 +29,9 @@ from inlayfit.document.project_file import load_project
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import HalfState, Relief
 from inlayfit.units import Unit
-from tests.app.conftest import FEET, LEAF, discs
+from tests.app.conftest import FEET, LEAF
 
 Settled = Callable[[Session], None]
-
-
-@pytest.fixture
-def open_discs(window: MainWindow, settled: Settled) -> MainWindow:
-    window.session.start(discs(2), title="discs")
-    settled(window.session)
-    return window
 
 
 def _spec(window: MainWindow) -> object:
@@ -491,17 +484,3 @@ def test_a_height_that_cannot_be_is_refused_in_the_window(open_discs: MainWindow
     QTest.keyClick(length.lineEdit(), Qt.Key.Key_Return)
     assert length.refusal
     assert open_discs.session.state is before
-
-
-def test_redo_can_be_chosen_right_after_undo(open_discs: MainWindow) -> None:
-    """Whatever was undone: also a change that needs no new answer, such as another unit."""
-    window = open_discs
-    actions = window.actions_by_name
-    actions["unit_thou"].trigger()
-    assert "thou" in actions["undo"].text()
-    actions["undo"].trigger()
-    assert actions["redo"].isEnabled()
-    assert not actions["undo"].isEnabled()
-    actions["redo"].trigger()
-    assert window.session.state.unit is Unit.THOU
-    assert not actions["redo"].isEnabled()
