@@ -27,7 +27,7 @@ from shapely import LineString
 
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
-from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.distance import BoundaryIndex, edge_lengths
 from inlayfit.geometry.flatten import quad_segments
 from inlayfit.geometry.morphology import dilate, thick_parts
 from inlayfit.geometry.path import Points
@@ -174,7 +174,7 @@ def _along_walls(
             walls.append((ring[neighbour] + ring[end]) / 2)
     if bitten is WallChoice.LEAST or len(plunges) < 2:
         return plunges
-    lengths = BoundaryIndex(half).edge_lengths(np.array(walls))
+    lengths = edge_lengths(half, np.array(walls))
     along = int(lengths.argmin() if bitten is WallChoice.LONG else lengths.argmax())
     return [plunges[along]]
 
