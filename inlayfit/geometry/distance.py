@@ -48,7 +48,7 @@ def edge_lengths(region: Region, points: Points) -> Points:
     rings = region.rings()
     starts = np.vstack(rings)
     ends = np.vstack([np.roll(ring, -1, axis=0) for ring in rings])
-    edges = shapely.linestrings(np.stack([starts, ends], axis=1))
+    edges = np.asarray(shapely.linestrings(np.stack([starts, ends], axis=1)))
     nearest = shapely.STRtree(edges).nearest(shapely.points(points))
     lengths: Points = shapely.length(edges[nearest])
     return lengths
