@@ -23,10 +23,10 @@ from shapely import LineString
 from inlayfit.fit.plunges import Numbers, Targets, Ways, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
-from inlayfit.geometry.clipping import Shapes, clipped, polygonal
+from inlayfit.geometry.clipping import Shapes, clipped
 from inlayfit.geometry.distance import BoundaryIndex, edge_lengths
 from inlayfit.geometry.flatten import quad_segments
-from inlayfit.geometry.morphology import dilate, thick_parts
+from inlayfit.geometry.morphology import dilate
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
@@ -152,7 +152,8 @@ def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tole
         ways = _along_walls(corners, half, cutter.t_bone_wall)
         found = _plunged(ways, corners, cutter.radius_mm, tolerance)
     rest = np.array([i for i in range(len(corners.residues)) if i not in found], dtype=np.intp)
-    ways = _along_bisectors(corners, rest, cutter.radius_mm)
+    turns = _TURNS_RAD if tolerance.is_for_cutting else []
+    ways = _along_bisectors(corners, rest, turns, cutter.radius_mm)
     found |= _plunged(ways, corners, cutter.radius_mm, tolerance)
     return [
         found[i] if i in found else _led_over(corners, i, cutter.radius_mm, tolerance)
@@ -161,25 +162,22 @@ def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tole
 
 
 def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance) -> dict[int, Sweep]:
-    """The sweep of the best way for each corner that one of the ways covers."""
-    best = ways.chosen(least_of_each(ways, corners.targets, corners.near, radius))
-    if len(best.target) == 0:
-        return {}
+    """The sweep of the best way for each corner that one of the ways covers.
+
+    A plunge may miss a vertex by half a micrometre and its chords by another quarter: less than counts.
+    """
+    best = _best(ways, corners, radius)
     ends = best.ends(plunge_lengths(best, corners.targets, radius))
     steps = quad_segments(radius, tolerance.arc_mm)
     lines = shapely.linestrings(np.stack([best.origins, ends], axis=1))
     stadiums = np.asarray(shapely.buffer(lines, radius, quad_segs=steps))
-    shapes = np.array([corners.residues[i].region.shape for i in best.target.tolist()], dtype=object)
-    missed = polygonal(shapely.difference(shapes, stadiums))
-    found = {}
-    for row, i in enumerate(best.target.tolist()):
-        if missed[row].is_empty or thick_parts(Region.of(missed[row]), tolerance.settle_mm).is_empty:
-            start, end, corner = best.origins[row], ends[row], corners.corners[i]
-            found[i] = Sweep(Region.of(stadiums[row]), _pair(start), _pair(end), True, _pair(corner))
-    return found
+    return {
+        i: Sweep(Region.of(stadium), _pair(start), _pair(end), True, _pair(corners.corners[i]))
+        for i, stadium, start, end in zip(best.target.tolist(), stadiums, best.origins, ends, strict=True)
+    }
 
 
-def _along_bisectors(corners: _Corners, which: Numbers, radius: float) -> Ways:
+def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radius: float) -> Ways:
     """The best way into each of these corners: towards the corner or its middle, then turned bit by bit.
 
     A corner that none of the straight ways covers gets a fan of them.
@@ -193,7 +191,7 @@ def _along_bisectors(corners: _Corners, which: Numbers, radius: float) -> Ways:
     missed = straight.chosen(np.flatnonzero(~np.isin(straight.target, best.target)))
     if len(missed.target):
         best = best.joined(_best(_fanned(missed, *_FAN_RAD), corners, radius))
-    for turn in _TURNS_RAD:
+    for turn in turns:
         best = _best(_fanned(best, turn), corners, radius)
     return best
 

@@ -74,22 +74,17 @@ def solve(
     if drawn.is_empty:
         raise SpecError("The outline is empty; choose a closed outline.")
     watched.report(0.0, "halves")
-    if not _is_exact(tolerance):
+    if not tolerance.is_for_cutting:
         drawn = _coarse(drawn, tolerance)
     pocket, plug, findings = _halves(drawn, spec, plug_drawn, tolerance, watched)
     watched.report(0.7, "gap map")
-    samples = _SAMPLES if _is_exact(tolerance) else _SAMPLES // 4
+    samples = _SAMPLES if tolerance.is_for_cutting else _SAMPLES // 4
     gap = gap_map(pocket.finished, plug.finished, samples=samples)
     watched.report(0.9, "checks")
     found = [*findings, *check.judge(spec, pocket, plug, gap)]
-    if _is_exact(tolerance):
+    if tolerance.is_for_cutting:
         found += thin_places(pocket, plug, spec)
     return FitResult(spec, pocket, plug, gap, heaviest_first(found))
-
-
-def _is_exact(tolerance: Tolerance) -> bool:
-    """Whether this is for cutting. A preview does not look for thin places or for cutters in conflict."""
-    return tolerance.arc_mm <= EXACT.arc_mm
 
 
 _Halves = tuple[HalfResult, HalfResult, list[Finding]]
@@ -196,7 +191,7 @@ def _pocket_reach(drawn: Region, radius: float, tolerance: Tolerance) -> tuple[R
 
 def _within(reached: Region, drawn: Region, tolerance: Tolerance) -> Region:
     """An opening lies inside what was opened; chords can carry it past the tip of a thin spike."""
-    return reached.common(drawn) if _is_exact(tolerance) else reached
+    return reached.common(drawn) if tolerance.is_for_cutting else reached
 
 
 def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
@@ -217,7 +212,7 @@ def _narrow_places(
     drawn: Region, left: tuple[Residue, ...], half: HalfSpec, tolerance: Tolerance
 ) -> tuple[Passage, ...]:
     """The measured passages a cutter cannot enter, if it left any."""
-    if not _is_exact(tolerance) or all(residue.kind is ResidueKind.CORNER for residue in left):
+    if not tolerance.is_for_cutting or all(residue.kind is ResidueKind.CORNER for residue in left):
         return ()
     return passages(drawn, below=2 * half.radius_mm)
 
@@ -227,7 +222,7 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     radius = max(0.0, spec.plug.radius_mm - spec.clearance_mm)
     pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
     filled = closed(form.region, radius, tolerance)
-    if not _is_exact(tolerance):
+    if not tolerance.is_for_cutting:
         return _Form(thinned(filled, tolerance), form.corners, form.findings, suits_plug=True)
     eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
