@@ -68,7 +68,7 @@ class Edit:
 
 def open_drawing(state: State, imported: Imported, *, source: Source, template: Fitting) -> Edit:
     """Start from a drawing that was read; each outline gets the fit of `template`."""
-    outlines = _distinct(imported.outlines, taken=())
+    outlines = with_distinct_ids(imported.outlines, taken=())
     fittings = tuple(replace(template, outline_id=outline.id) for outline in outlines)
     opened = State(
         source=source,
@@ -83,9 +83,18 @@ def open_drawing(state: State, imported: Imported, *, source: Source, template: 
     return Edit(opened, "Open {0}", (name,))
 
 
-def add_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit:
-    """Add outlines that were read to those already open; only the new ones are chosen then."""
-    outlines = _distinct(imported.outlines, taken=tuple(outline.id for outline in state.outlines))
+def add_outlines(state: State, imported: Imported, *, template: Fitting, drawing: str = "") -> Edit:
+    """Add outlines that were read to those already open; only the new ones are chosen then.
+
+    Args:
+        state: the document.
+        imported: what was read.
+        template: the fit of each new outline.
+        drawing: path of the drawing they are in; "" for none.
+    """
+    outlines = with_distinct_ids(
+        imported.outlines, taken=tuple(outline.id for outline in state.outlines), drawing=drawing
+    )
     added = replace(
         state,
         outlines=state.outlines + outlines,
@@ -99,10 +108,11 @@ def add_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit
 def remove_chosen(state: State) -> Edit:
     """Take the chosen outlines out of the work; the drawing file keeps them."""
     gone = set(state.chosen)
+    outlines = tuple(o for o in state.outlines if o.id not in gone)
     left = replace(
         state,
-        outlines=tuple(o for o in state.outlines if o.id not in gone),
-        fittings=tuple(f for f in state.fittings if f.outline_id not in gone),
+        outlines=outlines,
+        fittings=_with_plugs_of(outlines, [f for f in state.fittings if f.outline_id not in gone]),
         chosen=(),
     )
     return Edit(left if gone else state, "Remove {0} outlines", (str(len(gone)),))
@@ -250,12 +260,12 @@ def set_unit(state: State, unit: Unit) -> Edit:
 def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit:
     """Put outlines of the drawing read anew in the place of the old; ids that stay keep their fit."""
     old = {fitting.outline_id: fitting for fitting in state.fittings}
-    outlines = _distinct(imported.outlines, taken=())
+    outlines = with_distinct_ids(imported.outlines, taken=())
     ids = [outline.id for outline in outlines]
     after = replace(
         state,
         outlines=outlines,
-        fittings=tuple(old.get(i, replace(template, outline_id=i)) for i in ids),
+        fittings=_with_plugs_of(outlines, [old.get(i, replace(template, outline_id=i)) for i in ids]),
         chosen=tuple(i for i in state.chosen if i in ids) or tuple(ids),
         findings=imported.findings,
     )
@@ -295,8 +305,19 @@ def _each_half(state: State, half: Half, change: Callable[[HalfSpec], HalfSpec])
     return _each_spec(state, changed)
 
 
-def _distinct(outlines: Sequence[Outline], *, taken: tuple[str, ...]) -> tuple[Outline, ...]:
-    """The outlines with ids changed where they would stand twice."""
+def _with_plugs_of(outlines: Sequence[Outline], fittings: Sequence[Fitting]) -> tuple[Fitting, ...]:
+    """The fittings without made plugs that are gone; a check then asks for the plug again."""
+    there = {outline.id for outline in outlines}
+    return tuple(
+        replace(f, made=None) if f.made is not None and f.made.outline_id not in there else f
+        for f in fittings
+    )
+
+
+def with_distinct_ids(
+    outlines: Sequence[Outline], *, taken: tuple[str, ...], drawing: str = ""
+) -> tuple[Outline, ...]:
+    """The outlines with ids changed where they would stand twice; each remembers what it was drawn as."""
     used = set(taken)
     kept: list[Outline] = []
     for outline in outlines:
@@ -304,5 +325,7 @@ def _distinct(outlines: Sequence[Outline], *, taken: tuple[str, ...]) -> tuple[O
         while name in used:
             name, number = f"{outline.id}-{number}", number + 1
         used.add(name)
-        kept.append(outline if name == outline.id else replace(outline, id=name))
+        drawn_as = outline.drawn_as if name == outline.id else outline.id_there
+        changed = (name, drawn_as, drawing) != (outline.id, outline.drawn_as, outline.drawing)
+        kept.append(replace(outline, id=name, drawn_as=drawn_as, drawing=drawing) if changed else outline)
     return tuple(kept)

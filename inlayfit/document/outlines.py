@@ -28,6 +28,8 @@ class Outline:
         layer: the layer it lies on.
         region: what it encloses, holes cut out.
         contours: its outer contour first, then its holes, with true curves where they survived.
+        drawn_as: its id in its own drawing, where that had to change because another outline has it.
+        drawing: path of its own drawing, where that is not the document's.
     """
 
     id: str
@@ -35,6 +37,13 @@ class Outline:
     layer: str
     region: Region
     contours: tuple[Path, ...]
+    drawn_as: str = ""
+    drawing: str = ""
+
+    @property
+    def id_there(self) -> str:
+        """Its id in the drawing it came from."""
+        return self.drawn_as or self.id
 
 
 def in_reading_order(outlines: Sequence[Outline]) -> tuple[Outline, ...]:

@@ -12,6 +12,7 @@ Versions (a new one needs a step in `inlayfit.document.migrate` and an old file 
 | version | since | what changed |
 |---|---|---|
 | 1 | 0.1.0 | the first |
+| 2 | 0.1.0 | the made plug of a pocket, the workshop's numbers, edges and tapers of each half |
 
 A project file is as untrusted as any other: every value is checked, and a file that is not right is
 refused in one sentence.

@@ -8,11 +8,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
+from dataclasses import fields
 from enum import Enum
 from typing import Any, TypeVar
 
 import numpy as np
 
+from inlayfit.bench.cutting import Milling
+from inlayfit.document.made_plug import MadePlug, Seating
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import (
     Facing,
@@ -24,9 +27,11 @@ from inlayfit.document.state import (
     State,
     Trial,
 )
+from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError, SpecError
 from inlayfit.finding import Finding, Severity
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
 
@@ -45,10 +50,8 @@ def state_to_json(state: State) -> Json:
         "settings": _settings_to_json(state.settings),
         "chosen": list(state.chosen),
         "fittings": [_fitting_to_json(fitting) for fitting in state.fittings],
-        "outlines": [
-            {"id": o.id, "name": o.name, "layer": o.layer, "contours": [_path_to_json(p) for p in o.contours]}
-            for o in state.outlines
-        ],
+        "workshop": _workshop_to_json(state.workshop),
+        "outlines": [_outline_to_json(outline) for outline in state.outlines],
         "findings": [finding.to_json() for finding in state.findings],
         "trials": [
             {
@@ -60,6 +63,37 @@ def state_to_json(state: State) -> Json:
             for trial in state.trials
         ],
     }
+
+
+def _outline_to_json(outline: Outline) -> Json:
+    """Where an outline came from is written only if that is not the document's own drawing."""
+    record: Json = {"id": outline.id, "name": outline.name, "layer": outline.layer}
+    if outline.drawn_as:
+        record["drawn_as"] = outline.drawn_as
+    if outline.drawing:
+        record["drawing"] = outline.drawing
+    return {**record, "contours": [_path_to_json(path) for path in outline.contours]}
+
+
+def _workshop_to_json(numbers: WorkshopNumbers) -> Json:
+    return {
+        "errors": {each.name: getattr(numbers.errors, each.name) for each in fields(MachineErrors)},
+        "depth_per_pass_mm": numbers.depth_per_pass_mm,
+        "floor_allowance_mm": numbers.floor_allowance_mm,
+        "floor_fillet_mm": numbers.floor_fillet_mm,
+        "milling": None if numbers.milling is None else numbers.milling.value,
+    }
+
+
+def _workshop(at: _At) -> WorkshopNumbers:
+    errors = at.child("errors")
+    return WorkshopNumbers(
+        MachineErrors(**{each.name: errors.number(each.name) for each in fields(MachineErrors)}),
+        depth_per_pass_mm=at.number("depth_per_pass_mm"),
+        floor_allowance_mm=at.number("floor_allowance_mm"),
+        milling=None if at.value("milling") is None else at.valued("milling", Milling),
+        floor_fillet_mm=at.number("floor_fillet_mm"),
+    )
 
 
 def _fitting_to_json(fitting: Fitting) -> Json:
@@ -78,6 +112,9 @@ def _fitting_to_json(fitting: Fitting) -> Json:
             "spread_mm": stack.spread_mm,
         },
         "facing": fitting.facing.value,
+        "made_plug": None
+        if fitting.made is None
+        else {"outline": fitting.made.outline_id, "seating": fitting.made.seating.value},
     }
 
 
@@ -90,6 +127,10 @@ def _half_to_json(name: HalfName, spec: HalfSpec) -> Json:
         "kerf_mm": spec.kerf_mm,
         "relief": spec.relief.value,
         "finishing_allowance_mm": spec.finishing_allowance_mm,
+        "kerf_taper_mm": spec.kerf_taper_mm,
+        "corner_cutter_mm": spec.corner_cutter_mm,
+        "t_bone_wall": spec.t_bone_wall.value,
+        "edge_break_mm": spec.edge_break_mm,
     }
 
 
@@ -125,6 +166,7 @@ def state_from_json(record: Json) -> State:
             findings=tuple(at.each("findings", _finding)),
             settings=_settings(settings),
             trials=tuple(at.each("trials", _trial)),
+            workshop=_workshop(at.child("workshop")),
         )
     except ProjectError:
         raise
@@ -158,9 +200,8 @@ def _outline(at: _At) -> Outline:
     region = region_of_contours(contours)
     if region.is_empty:
         raise at.fault("contours", "enclose nothing")
-    return Outline(
-        id=at.text("id"), name=at.text("name"), layer=at.text("layer"), region=region, contours=contours
-    )
+    drawn_as, drawing = (at.text(key) if key in at.record else "" for key in ("drawn_as", "drawing"))
+    return Outline(at.text("id"), at.text("name"), at.text("layer"), region, contours, drawn_as, drawing)
 
 
 def _path(at: _At) -> Path:
@@ -203,7 +244,12 @@ def _fitting(at: _At) -> Fitting:
             spread_mm=stack.number("spread_mm"),
         ),
         facing=at.valued("facing", Facing),
+        made=None if at.value("made_plug") is None else _made_plug(at.child("made_plug")),
     )
+
+
+def _made_plug(at: _At) -> MadePlug:
+    return MadePlug(at.text("outline"), at.valued("seating", Seating))
 
 
 def _half(at: _At) -> HalfSpec:
@@ -213,6 +259,10 @@ def _half(at: _At) -> HalfSpec:
         relief=at.valued("relief", Relief),
         finishing_allowance_mm=at.number("finishing_allowance_mm"),
         kerf_mm=at.number("kerf_mm"),
+        kerf_taper_mm=at.number("kerf_taper_mm"),
+        corner_cutter_mm=at.number("corner_cutter_mm"),
+        t_bone_wall=at.valued("t_bone_wall", WallChoice),
+        edge_break_mm=at.number("edge_break_mm"),
     )
 
 
@@ -320,6 +370,10 @@ class _At:
         if not is_number or not math.isfinite(value) or abs(value) > _LARGEST_MM:  # type: ignore[arg-type]
             raise self.fault(key, "is not a number that makes sense")
         return float(value)  # type: ignore[arg-type]  # checked above
+
+    def value(self, key: str) -> Any:
+        """Whatever stands there."""
+        return self._get(key)
 
     def _list(self, key: str) -> list[Any]:
         value = self._get(key)

@@ -17,7 +17,9 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from inlayfit.bench.stack import Spread, Stack
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline
+from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding
 from inlayfit.fit.result import Half
@@ -101,7 +103,16 @@ class StackNumbers:
 
 @dataclass(frozen=True, slots=True)
 class Fitting:
-    """What is asked for one outline."""
+    """What is asked for one outline.
+
+    Attributes:
+        outline_id: the outline.
+        spec: clearance, cutters and states.
+        pocket, plug: what the halves are called.
+        stack: what lies above what.
+        facing: which side of the plug faces the cutter.
+        made: the plug's own outline, used where both halves are made; None if nobody gave it.
+    """
 
     outline_id: str
     spec: FitSpec = field(default_factory=lambda: FitSpec(0.03))
@@ -109,6 +120,12 @@ class Fitting:
     plug: HalfName = HalfName("plug", "")
     stack: StackNumbers = StackNumbers()
     facing: Facing = Facing.UP
+    made: MadePlug | None = None
+
+    @property
+    def both_made(self) -> bool:
+        """Whether neither half may move, so that each has an outline of its own."""
+        return not self.spec.pocket.may_move and not self.spec.plug.may_move
 
     @property
     def drawn(self) -> Half:
@@ -172,6 +189,7 @@ class State:
         findings: what was found while reading the drawing.
         settings: the settings this work depends on.
         trials: attempts, oldest first.
+        workshop: what the machine gets wrong, and how it cuts.
     """
 
     source: Source = Source()
@@ -182,6 +200,7 @@ class State:
     findings: tuple[Finding, ...] = ()
     settings: SettingsUsed = SettingsUsed()
     trials: tuple[Trial, ...] = ()
+    workshop: WorkshopNumbers = field(default_factory=WorkshopNumbers)
 
     def __post_init__(self) -> None:
         ids = [outline.id for outline in self.outlines]
@@ -191,6 +210,10 @@ class State:
             raise ValueError("each outline needs exactly one fitting, in the same order")
         if not set(self.chosen) <= set(ids) or len(set(self.chosen)) != len(self.chosen):
             raise ValueError("only existing outlines can be chosen, each once")
+        if any(f.made is not None and f.made.outline_id not in ids for f in self.fittings):
+            raise ValueError("only an existing outline can be a made plug")
+        if any(f.made is not None and f.made.outline_id == f.outline_id for f in self.fittings):
+            raise ValueError("an outline cannot be the plug of itself")
 
     @property
     def is_empty(self) -> bool:
@@ -215,6 +238,17 @@ class State:
             if outline.id == outline_id:
                 return outline
         raise KeyError(outline_id)
+
+    def made_plug(self, fitting: Fitting) -> Outline | None:
+        """The outline of the plug of two made halves; None where one half may move, or none was given."""
+        if fitting.made is None or not fitting.both_made:
+            return None
+        return self.outline(fitting.made.outline_id)
+
+    @property
+    def plug_ids(self) -> frozenset[str]:
+        """Outlines that are the made plug of another outline."""
+        return frozenset(f.made.outline_id for f in self.fittings if f.made is not None)
 
     @property
     def chosen_fittings(self) -> tuple[Fitting, ...]:

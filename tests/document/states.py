@@ -7,15 +7,20 @@ from collections.abc import Callable
 import numpy as np
 from hypothesis import strategies as st
 
-from inlayfit.document import edits
+from inlayfit.bench.cutting import Milling
+from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import Edit
 from inlayfit.document.imports import Outline
+from inlayfit.document.made_plug import MadePlug, Seating
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Facing, Fitting, HalfName, Source, StackNumbers, State, Trial
+from inlayfit.document.workshop_numbers import WorkshopNumbers
+from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
 from tests.strategies import lengths, star_rings
@@ -56,6 +61,22 @@ def half_specs() -> st.SearchStrategy[HalfSpec]:
         state=st.sampled_from(HalfState),
         relief=st.sampled_from(Relief),
         finishing_allowance_mm=lengths(0, 0.5),
+        kerf_taper_mm=lengths(0, 0.1),
+        t_bone_wall=st.sampled_from(WallChoice),
+        edge_break_mm=lengths(0, 0.5),
+    )
+
+
+def workshops() -> st.SearchStrategy[WorkshopNumbers]:
+    """Numbers that fit any depth from 0.5 mm up."""
+    errors = st.builds(MachineErrors, *[lengths(0, 0.1)] * 5)
+    return st.builds(
+        WorkshopNumbers,
+        errors,
+        depth_per_pass_mm=lengths(0.1, 0.5),
+        floor_allowance_mm=lengths(0, 0.05),
+        milling=st.none() | st.sampled_from(Milling),
+        floor_fillet_mm=lengths(0, 0.5),
     )
 
 
@@ -73,12 +94,20 @@ def documents(draw: st.DrawFn, *, least: int = 0) -> State:
         outline(i, paths) for i, paths in enumerate(draw(st.lists(contours(), min_size=least, max_size=3)))
     )
     specs = st.builds(FitSpec, lengths(-0.05, 0.2), half_specs(), half_specs())
+
+    def plug_of(number: int) -> MadePlug | None:
+        others = [o.id for o in outlines if o.id != f"o{number}"]
+        if not others or draw(st.booleans()):
+            return None
+        return MadePlug(draw(st.sampled_from(others)), draw(st.sampled_from(Seating)))
+
     fittings = tuple(
         Fitting(
-            o.id, draw(specs), draw(names()), draw(names()), draw(stacks()), draw(st.sampled_from(Facing))
+            o.id, draw(specs), draw(names()), draw(names()), draw(stacks()), draw(st.sampled_from(Facing)),
+            plug_of(number),
         )
-        for o in outlines
-    )
+        for number, o in enumerate(outlines)
+    )  # fmt: skip
     ids = [o.id for o in outlines]
     findings = st.builds(Finding, WORDS, st.sampled_from(Severity), WORDS, WORDS, fixed=st.booleans())
     trials = st.builds(Trial, WORDS, lengths(-0.05, 0.2), WORDS, st.none() | lengths(-0.05, 0.2))
@@ -90,6 +119,7 @@ def documents(draw: st.DrawFn, *, least: int = 0) -> State:
         unit=draw(st.sampled_from([Unit.MM, Unit.INCH, Unit.THOU])),
         findings=tuple(draw(st.lists(findings, max_size=2))),
         trials=tuple(draw(st.lists(trials, max_size=2))),
+        workshop=draw(workshops()),
     )
 
 
@@ -117,5 +147,18 @@ def edits_of() -> st.SearchStrategy[Callable[[State], Edit]]:
         st.builds(lambda n: lambda s: edits.choose(s, [f"o{n}", "none"]), st.integers(0, 3)),
         st.just(lambda s: edits.choose(s, [o.id for o in s.outlines])),
         st.builds(lambda w: lambda s: edits.rename_outline(s, "o0", w), WORDS),
+        st.builds(lambda n: lambda s: _plug_given(s, f"o{n}"), st.integers(0, 3)),
+        st.builds(lambda w: lambda s: made_edits.set_seating(s, w), st.sampled_from(Seating)),
+        st.builds(lambda w: lambda s: made_edits.set_workshop(s, w), workshops()),
+        st.builds(lambda t: lambda s: made_edits.set_kerf_taper(s, t), lengths(0, 0.1)),
+        st.builds(lambda h, w: lambda s: made_edits.set_edge_break(s, h, w), halves, lengths(0, 0.5)),
     ]
     return st.one_of(makers)
+
+
+def _plug_given(state: State, outline_id: str) -> Edit:
+    """The outline as the lead's plug, where it can be one."""
+    try:
+        return made_edits.give_plug(state, outline_id)
+    except SpecError:
+        return Edit(state, "")

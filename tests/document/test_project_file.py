@@ -9,7 +9,9 @@ from typing import Any
 import pytest
 from hypothesis import given
 
+from inlayfit.bench.cutting import Milling
 from inlayfit.document import edits, migrate
+from inlayfit.document.made_plug import MadePlug, Seating
 from inlayfit.document.project_file import (
     from_bytes,
     load_project,
@@ -18,6 +20,7 @@ from inlayfit.document.project_file import (
     to_bytes,
 )
 from inlayfit.document.state import State
+from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError
 from inlayfit.units import Unit
 from tests.document.states import documents
@@ -80,7 +83,8 @@ def test_a_version_that_is_none_is_refused(version: object) -> None:
 
 
 def _record() -> dict[str, Any]:
-    record: dict[str, Any] = json.loads((OLD / "version-1.inlayfit").read_bytes())
+    name = f"version-{migrate.CURRENT_VERSION}.inlayfit"
+    record: dict[str, Any] = json.loads((OLD / name).read_bytes())
     return record
 
 
@@ -106,6 +110,17 @@ WRONG: list[tuple[list[str | int], Any]] = [
     (["chosen"], [1]),
     (["source", "size_bytes"], -1),
     (["trials"], None),
+    (["fittings", 0, "made_plug"], {"outline": "nobody", "seating": "shift"}),
+    (["fittings", 0, "made_plug"], {"outline": "foot", "seating": "shift"}),
+    (["fittings", 0, "made_plug"], {"outline": "disc", "seating": "thrown"}),
+    (["fittings", 0, "made_plug"], "disc"),
+    (["fittings", 0, "plug", "t_bone_wall"], "middle"),
+    (["workshop"], None),
+    (["workshop", "milling"], "sideways"),
+    (["workshop", "depth_per_pass_mm"], -1),
+    (["workshop", "errors", "runout_mm"], -0.1),
+    (["workshop", "errors", "temperature_varies_k"], 5),
+    (["outlines", 0, "drawn_as"], 3),
 ]
 
 
@@ -154,6 +169,8 @@ def test_any_missing_key_is_refused_never_a_traceback() -> None:
             "weights",
             "measured_mm",
             "place_mm",
+            "drawn_as",
+            "drawing",
             "0",
             "1",
             "2",
@@ -169,6 +186,21 @@ def test_there_is_an_old_file_for_every_version_and_each_opens() -> None:
         assert state.outlines[0].contours[0].curves
         assert state.outlines[1].contours[0].bulges.all()
     assert set(migrate.STEPS) == set(range(1, migrate.CURRENT_VERSION))
+
+
+def test_an_older_project_knows_no_made_plug_and_no_errors() -> None:
+    state = load_project(OLD / "version-1.inlayfit")
+    assert all(fitting.made is None for fitting in state.fittings)
+    assert state.workshop == WorkshopNumbers()
+
+
+def test_made_plug_and_errors_of_a_saved_project_come_back() -> None:
+    state = load_project(OLD / "version-2.inlayfit")
+    assert state.fittings[0].made == MadePlug("disc", Seating.TURN)
+    assert state.workshop.errors.runout_mm == 0.02
+    assert state.workshop.milling is Milling.CLIMB
+    assert state.outlines[1].id_there == "o1"
+    assert state.outlines[1].drawing == "plug.dxf"
 
 
 def test_a_failed_save_leaves_the_old_file(tmp_path: FilePath) -> None:

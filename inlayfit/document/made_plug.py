@@ -1,0 +1,35 @@
+"""The plug that is made already, and how it is laid into its pocket.
+
+Where both halves are made, the plug has an outline of its own: another outline of the document, or one that
+came from another drawing and was added to it. It is named, not copied, so reading the drawing anew or in
+another unit reaches the plug as well.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Seating(StrEnum):
+    """How a made plug may move to where it sits best."""
+
+    SHIFT = "shift"
+    """Pushed, but not turned: a drawing normally knows its way up."""
+    TURN = "turn"
+    """Pushed and turned."""
+    AS_DRAWN = "as-drawn"
+    """Left where the drawing has it."""
+
+
+@dataclass(frozen=True, slots=True)
+class MadePlug:
+    """Which outline is the made plug of a pocket.
+
+    Attributes:
+        outline_id: the outline in this document.
+        seating: how it may move.
+    """
+
+    outline_id: str
+    seating: Seating = Seating.SHIFT
