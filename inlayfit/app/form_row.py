@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
-_LABEL_PX = 160
+LABEL_PX = 160
 
 
 def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
@@ -15,7 +15,7 @@ def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
     control.setToolTip(f"<b>{plain}</b><br>{why}")
     words = QLabel(label)
     words.setBuddy(control)
-    words.setMinimumWidth(_LABEL_PX)
+    words.setMinimumWidth(LABEL_PX)
     note = QLabel(why)
     note.setProperty("muted", True)
     note.setWordWrap(True)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
+from inlayfit.app.desktop_row import DesktopRow
 from inlayfit.app.form_row import add_row
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.document.settings import TABLE, Kind, Setting, Settings, Value
@@ -63,6 +64,9 @@ class SettingsPage(QDialog):
             control = self._control(setting)
             self.controls[setting.key] = control
             add_row(form, _tr(setting.label), control, _tr(setting.why))
+        self.desktop = DesktopRow()
+        form.addRow(self.desktop.label, self.desktop)
+        self.finished.connect(self.desktop.close_work)
         column.addStretch(1)
         area = QScrollArea()
         area.setWidgetResizable(True)

@@ -1003,6 +1003,53 @@
   </message>
  </context>
  <context>
+  <name>DesktopRow</name>
+  <message>
+   <source>&amp;Double click</source>
+   <translation>&amp;Doppelklick</translation>
+  </message>
+  <message>
+   <source>This system is told by hand: choose “Open with” on a .inlayfit file and pick {0}.</source>
+   <translation>Diesem System sagt man es von Hand: bei einer .inlayfit-Datei „Öffnen mit“ wählen und {0} angeben.</translation>
+  </message>
+  <message>
+   <source>A double click on a .inlayfit file opens this program.</source>
+   <translation>Ein Doppelklick auf eine .inlayfit-Datei öffnet dieses Programm.</translation>
+  </message>
+  <message>
+   <source>A double click on a .inlayfit file opens another copy of this program.</source>
+   <translation>Ein Doppelklick auf eine .inlayfit-Datei öffnet eine andere Kopie dieses Programms.</translation>
+  </message>
+  <message>
+   <source>Your desktop does not know .inlayfit files yet; this tells it.</source>
+   <translation>Der Schreibtisch kennt .inlayfit-Dateien noch nicht; hiermit erfährt er es.</translation>
+  </message>
+  <message>
+   <source>No longer open .inlayfit files with this program</source>
+   <translation>.inlayfit-Dateien nicht mehr mit diesem Programm öffnen</translation>
+  </message>
+  <message>
+   <source>Open .inlayfit files with this program</source>
+   <translation>.inlayfit-Dateien mit diesem Programm öffnen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Double click&lt;/b&gt;&lt;br&gt;Three small files in {0} say it; DXF and SVG stay as they are.</source>
+   <translation>&lt;b&gt;Doppelklick&lt;/b&gt;&lt;br&gt;Drei kleine Dateien in {0} sagen es; DXF und SVG bleiben, wie sie sind.</translation>
+  </message>
+  <message>
+   <source>Taken away; nothing of it is left in {0}.</source>
+   <translation>Entfernt; in {0} ist nichts davon übrig.</translation>
+  </message>
+  <message>
+   <source>Written, but your desktop is not told: install {0}, then press again.</source>
+   <translation>Geschrieben, aber der Schreibtisch weiß noch nichts davon: {0} installieren und noch einmal drücken.</translation>
+  </message>
+  <message>
+   <source>Written, but {0} failed; press again, or sign in anew.</source>
+   <translation>Geschrieben, aber {0} schlug fehl; noch einmal drücken oder neu anmelden.</translation>
+  </message>
+ </context>
+ <context>
   <name>Documents</name>
   <message>
    <source>The clipboard holds no outline; copy an SVG or DXF, or a file of that kind.</source>
@@ -1890,10 +1937,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
    <source>That half is made already and stays as it is.</source>
    <translation>Diese Hälfte gibt es schon; sie bleibt, wie sie ist.</translation>
   </message>
-  <message>
-   <source>No checks yet</source>
-   <translation>Noch keine Prüfung</translation>
-  </message>
  </context>
  <context>
   <name>SpotPanel</name>
@@ -2585,6 +2628,54 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
  <context>
   <name>MainWindow</name>
   <message>
+   <source>Spot</source>
+   <translation>Stelle</translation>
+  </message>
+  <message>
+   <source>Checks</source>
+   <translation>Prüfungen</translation>
+  </message>
+  <message>
+   <source>Outlines</source>
+   <translation>Umrisse</translation>
+  </message>
+  <message>
+   <source>1 check open</source>
+   <translation>1 Prüfung offen</translation>
+  </message>
+  <message>
+   <source>{0} checks open</source>
+   <translation>{0} Prüfungen offen</translation>
+  </message>
+  <message>
+   <source>No checks open</source>
+   <translation>Keine Prüfung offen</translation>
+  </message>
+  <message>
+   <source>No checks yet</source>
+   <translation>Noch keine Prüfung</translation>
+  </message>
+  <message>
+   <source>{0} blocks</source>
+   <translation>{0} sperrt</translation>
+  </message>
+  <message>
+   <source>{0} to look at</source>
+   <translation>{0} anzusehen</translation>
+  </message>
+  <message>
+   <source>1 note</source>
+   <translation>1 Hinweis</translation>
+  </message>
+  <message>
+   <source>{0} notes</source>
+   <translation>{0} Hinweise</translation>
+  </message>
+  <message>
+   <source>Tightest {0}</source>
+   <translation>Engste Stelle {0}</translation>
+  </message>
+  <message>
    <source>New fit</source>
    <translation>Neue Passung</translation>
   </message>
@@ -2618,53 +2709,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>yesterday</source>
    <translation>gestern</translation>
-  </message>
- </context>
- <context>
-  <name>WorkPage</name>
-  <message>
-   <source>Spot</source>
-   <translation>Stelle</translation>
-  </message>
-  <message>
-   <source>Checks</source>
-   <translation>Prüfungen</translation>
-  </message>
-  <message>
-   <source>Outlines</source>
-   <translation>Umrisse</translation>
-  </message>
-  <message>
-   <source>1 check open</source>
-   <translation>1 Prüfung offen</translation>
-  </message>
-  <message>
-   <source>{0} checks open</source>
-   <translation>{0} Prüfungen offen</translation>
-  </message>
-  <message>
-   <source>No checks open</source>
-   <translation>Keine Prüfung offen</translation>
-  </message>
-  <message>
-   <source>{0} blocks</source>
-   <translation>{0} sperrt</translation>
-  </message>
-  <message>
-   <source>{0} to look at</source>
-   <translation>{0} anzusehen</translation>
-  </message>
-  <message>
-   <source>1 note</source>
-   <translation>1 Hinweis</translation>
-  </message>
-  <message>
-   <source>{0} notes</source>
-   <translation>{0} Hinweise</translation>
-  </message>
-  <message>
-   <source>Tightest {0}</source>
-   <translation>Engste Stelle {0}</translation>
   </message>
  </context>
  <context>

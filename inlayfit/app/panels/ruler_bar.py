@@ -56,6 +56,7 @@ class RulerBar(QWidget):
         self.setFixedHeight(124)
         self.ruler.value_dragging.connect(self._on_ruler_value_dragging)
         self.ruler.value_released.connect(self._on_ruler_value_released)
+        self.ruler.taken_back.connect(session.cancel_gesture)
         self.box.length_edited.connect(self._on_box_length_edited)
         session.state_changed.connect(self._on_session_state_changed)
         self._show(session.shown)
@@ -71,8 +72,6 @@ class RulerBar(QWidget):
             return
         if self.ruler.is_dragging:
             self._session.preview(set_clearance(self._session.state, clearance_mm), initiator=self)
-        elif self._session.is_in_gesture:  # the drag was taken back
-            self._session.cancel_gesture()
 
     @Slot(float)
     def _on_ruler_value_released(self, clearance_mm: float) -> None:

@@ -4,7 +4,8 @@ Keys: arrows 1 µm, Shift+arrows 10 µm, Page Up and Down 50 µm, Home and End t
 moves a tenth as far; Esc during a drag takes it back. The suggestion is a hollow caret that nothing moves but
 its owner.
 
-A drag, or a key held down, is one gesture: `value_dragging` on the way, `value_released` once at its end.
+A drag, or a key held down, is one gesture: `value_dragging` on the way, and once at its end `value_released`,
+or `taken_back` if it ended where it began.
 """
 
 from __future__ import annotations
@@ -36,6 +37,8 @@ class FitRuler(QSlider):
     """Clearance in mm, while the gesture lasts."""
     value_released = Signal(float)
     """Clearance in mm, once at the end of a gesture that changed it."""
+    taken_back = Signal()
+    """A gesture ended as if it had not been: by Esc, or where it began."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(Qt.Orientation.Horizontal, parent)
@@ -137,12 +140,16 @@ class FitRuler(QSlider):
         self.setSliderDown(False)
         if start is not None and start != self.value():
             self.value_released.emit(self.clearance_mm)
+        elif start is not None:
+            self.taken_back.emit()
 
     def _cancel_gesture(self) -> None:
-        if self._gesture_start is not None:
-            self.setValue(self._gesture_start)
-        self._gesture_start = self._drag_from = None
+        start, self._gesture_start = self._gesture_start, None
+        self._drag_from = None
         self.setSliderDown(False)
+        if start is not None:
+            self.set_clearance_mm(start / 1000)
+            self.taken_back.emit()
 
     @property
     def is_dragging(self) -> bool:
