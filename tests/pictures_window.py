@@ -73,10 +73,11 @@ def take_all(app: QApplication, folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     for theme in ("light", "dark", "high-contrast"):
         window = window_on_sample(app, theme, relieved=False)
+        work = window.work
         for name, page in (
-            ("spot", window.spot), ("checks", window.checks_panel), ("outlines", window.outlines)
+            ("spot", work.spot), ("checks", work.checks_panel), ("outlines", work.outlines)
         ):  # fmt: skip
-            window.side.show_page(page)
+            work.side.show_page(page)
             settle(app, lambda: True)
             window.grab().save(str(folder / f"{theme}-{name}.png"))
         window.resize(1100, 700)
@@ -101,7 +102,7 @@ def main() -> None:
         take_all(app, asked.all)
         return
     window = window_on_sample(app, "light")
-    window.map.clearFocus()
+    window.work.map.clearFocus()
     settle(app, lambda: True)
     window.grab().save(str(shipped_folder("resources") / "screenshot.png"))
     close(window)

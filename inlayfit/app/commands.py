@@ -3,21 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
-from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import help_pages
-from inlayfit.app.canvas.gap_map import GapMapView
-from inlayfit.app.documents import Documents
-from inlayfit.app.panels.notice import Notice
-from inlayfit.app.panels.sentence_bar import SentenceBar
-from inlayfit.app.panels.side_panel import SidePanel
-from inlayfit.app.panels.status_strip import StatusStrip
-from inlayfit.app.rereading import Rereading
-from inlayfit.app.session import Session
+from inlayfit.app.bench import Bench
 from inlayfit.app.settings_page import SettingsPage
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings, settings_file, write_settings
@@ -26,38 +16,10 @@ from inlayfit.fit.result import Half
 from inlayfit.units import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class Bench:
-    """What the commands act upon: the parts of one window.
-
-    Attributes:
-        window: the parent of dialogs; closing it quits.
-        session, documents: what is open, and how it comes and goes.
-        view, side, spot, checks, outlines, sentence, strip, notice: the parts that commands lead to.
-        settings_file: where settings are kept; None for the usual place.
-        next_panel: moves the keyboard by so many parts.
-        rereading: asks how the drawing shall be read.
-    """
-
-    window: QWidget
-    session: Session
-    documents: Documents
-    view: GapMapView
-    side: SidePanel
-    spot: QWidget
-    checks: QWidget
-    outlines: QWidget
-    sentence: SentenceBar
-    strip: StatusStrip
-    notice: Notice
-    settings_file: Path | None
-    next_panel: Callable[[int], None]
-    rereading: Rereading
-
-
 def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
     """The handler of every command."""
-    session, documents, view = bench.session, bench.documents, bench.view
+    session, documents, work = bench.session, bench.documents, bench.work
+    view, side = work.map, work.side
     return {
         "open": documents.open_with_prompt,
         "add": lambda: documents.open_with_prompt(adds=True),
@@ -81,9 +43,9 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "zoom_out": view.zoom_out,
         "next_spot": lambda: session.choose_spot(session.spot + 1),
         "previous_spot": lambda: session.choose_spot(session.spot - 1),
-        "show_spot": lambda: bench.side.show_page(bench.spot),
-        "show_checks": lambda: bench.side.show_page(bench.checks),
-        "show_outlines": lambda: bench.side.show_page(bench.outlines),
+        "show_spot": lambda: side.show_page(work.spot),
+        "show_checks": lambda: side.show_page(work.checks_panel),
+        "show_outlines": lambda: side.show_page(work.outlines),
         "next_panel": lambda: bench.next_panel(1),
         "previous_panel": lambda: bench.next_panel(-1),
         "edit_clearance": lambda: _edit_clearance(bench),

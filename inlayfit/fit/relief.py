@@ -1,41 +1,38 @@
 """Corner relief: cutting away a little more where a round cutter cannot go.
 
-The residue Z is what the cutter cannot remove although it must go. A *straight plunge* moves the cutter
-from a place it can reach, C0, in a straight line towards Z and back. The cutter sweeps a stadium: all
-points within its radius of the line. It covers a point z if, seen along the plunge, z lies at most
-√(r² − p²) beyond the line's end, p being z's distance off the line. So the plunge that just covers all
-of Z has the length max over z of a − √(r² − p²), a being z's distance along it. A stadium is convex: when
-it covers Z's vertices it covers Z.
+The residue Z is what the cutter cannot remove although it must go.
 
-    dog-bone: the plunge along the bisector of the corner, chosen from a fan of directions as the one that
-        takes least beyond Z.
+    dog-bone: the plunge (see `fit.plunges`) along the bisector of the corner, turned this way and that until
+        it takes least beyond Z.
     T-bone: the plunge parallel to one wall of the corner, so that the bite lies in the other wall.
 
 Where no straight plunge covers Z (a bent channel, a pocket of a residue wider than the cutter), the cutter
 is led over Z itself, and everything within its radius goes. All of this holds for both halves: of a plug
-the cutter runs outside, of a pocket inside.
+the cutter runs outside, of a pocket inside. All corners of a half are worked out together, since each alone
+is too small a piece of work for calls of its own.
 """
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
 from shapely import LineString
 
+from inlayfit.fit.plunges import Numbers, Targets, Ways, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
-from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.clipping import Shapes, clipped
+from inlayfit.geometry.distance import BoundaryIndex, edge_lengths
 from inlayfit.geometry.flatten import quad_segments
-from inlayfit.geometry.morphology import dilate, thick_parts
+from inlayfit.geometry.morphology import dilate
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
-_FAN_RAD = np.radians([0.0, -12.0, 12.0, -6.0, 6.0, -3.0, 3.0, -1.5, 1.5])
-_BARELY_MISSED_MM = 0.0005  # a wall parallel to the plunge lies exactly one radius off it
+_FAN_RAD = np.radians([3.0, 6.0, 12.0]).tolist()
+_TURNS_RAD = np.radians([6.0, 2.5, 1.0]).tolist()
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,69 +69,166 @@ def sweeps_for(
         cutter: its radius, and which relief is wanted: T-bone, or else dog-bone.
         tolerance: for the sweep's arcs.
     """
-    index = None if centres.is_empty else BoundaryIndex(centres)
+    mouthed = [i for i, residue in enumerate(left) if residue.kind is not ResidueKind.LOST_PIECE]
+    found: dict[int, Sweep] = {}
+    if mouthed and not centres.is_empty:
+        corners = _corners([left[i] for i in mouthed], BoundaryIndex(centres), half, cutter.radius_mm)
+        found = dict(zip(mouthed, _relieved(corners, half, cutter, tolerance), strict=True))
     return tuple(
-        _plunged_upon(residue, cutter.radius_mm, tolerance)
-        if index is None or residue.kind is ResidueKind.LOST_PIECE
-        else _sweep(residue, index, half, cutter, tolerance)
-        for residue in left
+        found[i] if i in found else _plunged_upon(residue, cutter.radius_mm, tolerance)
+        for i, residue in enumerate(left)
     )
 
 
-def _sweep(
-    residue: Residue,
-    centres: BoundaryIndex,
-    half: Region,
-    cutter: HalfSpec,
-    tolerance: Tolerance,
-) -> Sweep:
-    radius = cutter.radius_mm
-    vertices = outer_vertices(residue.region)
-    distances, feet = centres.nearest(vertices)
-    deepest = int(distances.argmax())
-    corner, start = vertices[deepest], feet[deepest]
-    along_walls: list[tuple[Points, Points]] = []
+def removed_by(sweeps: tuple[Sweep, ...], half: Region) -> tuple[Region, ...]:
+    """What each sweep takes of a half, counting what two share for the earlier one."""
+    if not sweeps:
+        return ()
+    swept: Shapes = np.array([sweep.swept.shape for sweep in sweeps], dtype=object)
+    taken = shapely.intersection(clipped(half, shapely.bounds(swept)), swept)
+    earlier: dict[int, list[int]] = {}
+    for i, j in shapely.STRtree(swept).query(swept, predicate="intersects").T.tolist():
+        if j < i:
+            earlier.setdefault(i, []).append(j)
+    for i, others in earlier.items():
+        taken[i] = shapely.difference(taken[i], shapely.union_all(swept[others]))
+    return tuple(Region.of(shape) for shape in taken)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Corners:
+    """Residues that have a mouth, and what a plunge into each needs; everything by residue.
+
+    Attributes:
+        residues: themselves.
+        targets: their vertices.
+        corners: the vertex farthest from the cutter's centres.
+        starts: the cutter's centre nearest to that.
+        middles: the mean of the vertices.
+        feet: the cutter's centre nearest to that.
+        near: the part of the half that a plunge can touch.
+    """
+
+    residues: list[Residue]
+    targets: Targets
+    corners: Points
+    starts: Points
+    middles: Points
+    feet: Points
+    near: Shapes
+
+
+def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radius: float) -> _Corners:
+    rings = [outer_vertices(residue.region) for residue in residues]
+    targets = Targets(np.vstack(rings), np.array([len(ring) for ring in rings]))
+    firsts = targets.firsts
+    middles = np.add.reduceat(targets.vertices, firsts, axis=0) / targets.counts[:, None]
+    distances, nearest = centres.nearest(np.vstack([targets.vertices, middles]))
+    ends = (firsts + targets.counts).tolist()
+    deepest = np.array(
+        [first + int(distances[first:end].argmax()) for first, end in zip(firsts.tolist(), ends, strict=True)]
+    )
+    corners, starts, feet = targets.vertices[deepest], nearest[deepest], nearest[len(targets.vertices) :]
+    near = clipped(half, _boxes(targets, starts, feet, radius))
+    return _Corners(residues, targets, corners, starts, middles, feet, near)
+
+
+def _boxes(targets: Targets, starts: Points, feet: Points, radius: float) -> Points:
+    """Boxes that hold all plunges from either place: none is longer than its farthest vertex is away."""
+    owner = np.repeat(np.arange(len(starts)), targets.counts)
+    boxes = []
+    for origins in (starts, feet):
+        offsets = targets.vertices - origins[owner]
+        far = np.maximum.reduceat(np.hypot(offsets[:, 0], offsets[:, 1]), targets.firsts)[:, None] + radius
+        boxes.append(np.hstack([origins - far, origins + far]))
+    low, high = np.minimum(*boxes)[:, :2], np.maximum(*boxes)[:, 2:]
+    return np.hstack([low, high])
+
+
+def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tolerance) -> list[Sweep]:
+    """The wanted plunge of each corner; else one along its bisector; else the cutter is led over it."""
+    found: dict[int, Sweep] = {}
     if cutter.relief is Relief.T_BONE:
-        along_walls = _along_walls(residue.region.rings()[0], corner, start, half, cutter.t_bone_wall)
-    for candidates in (along_walls, _along_bisector(vertices, corner, start, centres)):
-        stadium = _least_stadium(residue, candidates, half, radius, tolerance)
-        if stadium is not None:
-            swept, (begin, end) = stadium
-            return Sweep(swept, _pair(begin), _pair(end), True, _pair(corner))
-    return _led_over(residue, start, corner, radius, tolerance)
+        ways = _along_walls(corners, half, cutter.t_bone_wall)
+        found = _plunged(ways, corners, cutter.radius_mm, tolerance)
+    rest = np.array([i for i in range(len(corners.residues)) if i not in found], dtype=np.intp)
+    turns = _TURNS_RAD if tolerance.is_for_cutting else []
+    ways = _along_bisectors(corners, rest, turns, cutter.radius_mm)
+    found |= _plunged(ways, corners, cutter.radius_mm, tolerance)
+    return [
+        found[i] if i in found else _led_over(corners, i, cutter.radius_mm, tolerance)
+        for i in range(len(corners.residues))
+    ]
 
 
-def _least_stadium(
-    residue: Residue,
-    candidates: list[tuple[Points, Points]],
-    half: Region,
-    radius: float,
-    tolerance: Tolerance,
-) -> tuple[Region, tuple[Points, Points]] | None:
-    """The plunge among the candidates that covers the residue and takes least of the half, or None."""
-    vertices = outer_vertices(residue.region)
-    plunges = [p for origin, aim in candidates if (p := _plunge(origin, aim, vertices, radius)) is not None]
-    if not plunges:
-        return None
-    near = _near(half, plunges, radius)
-    best = plunges[int(np.argmin([_taken(one, near, radius) for one in plunges]))]
+def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance) -> dict[int, Sweep]:
+    """The sweep of the best way for each corner that one of the ways covers.
+
+    A plunge may miss a vertex by half a micrometre and its chords by another quarter: less than counts.
+    """
+    best = _best(ways, corners, radius)
+    ends = best.ends(plunge_lengths(best, corners.targets, radius))
     steps = quad_segments(radius, tolerance.arc_mm)
-    stadium = Region.of(shapely.buffer(LineString(best), radius, quad_segs=steps))
-    missed = thick_parts(residue.region.minus(stadium), tolerance.settle_mm)
-    return (stadium, best) if missed.is_empty else None
+    lines = shapely.linestrings(np.stack([best.origins, ends], axis=1))
+    stadiums = np.asarray(shapely.buffer(lines, radius, quad_segs=steps))
+    return {
+        i: Sweep(Region.of(stadium), _pair(start), _pair(end), True, _pair(corners.corners[i]))
+        for i, stadium, start, end in zip(best.target.tolist(), stadiums, best.origins, ends, strict=True)
+    }
 
 
-def _near(half: Region, plunges: list[tuple[Points, Points]], radius: float) -> Region:
-    """The part of the half that any of the plunges can touch."""
-    points = np.vstack([point for plunge in plunges for point in plunge])
-    (x0, y0), (x1, y1) = points.min(axis=0) - radius, points.max(axis=0) + radius
-    return half.within(x0, y0, x1, y1)
+def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radius: float) -> Ways:
+    """The best way into each of these corners: towards the corner or its middle, then turned bit by bit.
+
+    A corner that none of the straight ways covers gets a fan of them.
+    """
+    starts, feet = corners.starts[which], corners.feet[which]
+    aims, middles = corners.corners[which], corners.middles[which]
+    straight = Ways.towards(
+        np.tile(which, 3), np.vstack([starts, feet, starts]), np.vstack([aims, middles, middles])
+    )
+    best = _best(straight, corners, radius)
+    missed = straight.chosen(np.flatnonzero(~np.isin(straight.target, best.target)))
+    if len(missed.target):
+        best = best.joined(_best(_fanned(missed, *_FAN_RAD), corners, radius))
+    for turn in turns:
+        best = _best(_fanned(best, turn), corners, radius)
+    return best
 
 
-def _taken(plunge: tuple[Points, Points], half: Region, radius: float) -> float:
-    """Area of the half that a plunge removes, by a coarse stadium: only compared, never reported."""
-    stadium = shapely.buffer(LineString(plunge), radius, quad_segs=16)
-    return float(shapely.intersection(half.shape, stadium).area)
+def _fanned(ways: Ways, *angles: float) -> Ways:
+    """The ways, and each turned both ways by every angle."""
+    fan = ways
+    for angle in angles:
+        fan = fan.joined(ways.turned(angle)).joined(ways.turned(-angle))
+    return fan
+
+
+def _best(ways: Ways, corners: _Corners, radius: float) -> Ways:
+    return ways.chosen(least_of_each(ways, corners.targets, corners.near, radius))
+
+
+def _along_walls(corners: _Corners, half: Region, bitten: WallChoice) -> Ways:
+    """Ways parallel to the walls where they leave the reached area; the bite lies in the other wall."""
+    targets, starts, aims, walls = [], [], [], []
+    for i, residue in enumerate(corners.residues):
+        ring, start = residue.region.rings()[0], corners.starts[i]
+        axis, offsets = corners.corners[i] - start, ring - start
+        side = axis[0] * offsets[:, 1] - axis[1] * offsets[:, 0]
+        far = np.hypot(offsets[:, 0], offsets[:, 1])
+        for end in (int(side.argmax()), int(side.argmin())):
+            # The mouth's arc stays one radius from the start; the wall leads away from it.
+            neighbour = max((end - 1, (end + 1) % len(ring)), key=lambda k: far[k])
+            targets.append(i)
+            starts.append(start)
+            aims.append(start + ring[neighbour] - ring[end])
+            walls.append((ring[neighbour] + ring[end]) / 2)
+    both = Ways.towards(np.array(targets, dtype=np.intp), np.array(starts), np.array(aims))
+    if bitten is WallChoice.LEAST or len(both.target) < len(targets):
+        return both
+    lengths = edge_lengths(half, np.array(walls)).reshape(-1, 2)
+    along = lengths.argmin(axis=1) if bitten is WallChoice.LONG else lengths.argmax(axis=1)
+    return both.chosen(2 * np.arange(len(along)) + along)
 
 
 def _pair(point: Points) -> tuple[float, float]:
@@ -142,70 +236,8 @@ def _pair(point: Points) -> tuple[float, float]:
     return x, y
 
 
-def _along_bisector(
-    vertices: Points, corner: Points, start: Points, centres: BoundaryIndex
-) -> list[tuple[Points, Points]]:
-    """Places to plunge from and unit directions: towards the corner and the middle, and a fan about each."""
-    middle = vertices.mean(axis=0)
-    _, foot = centres.nearest(middle[None])
-    found = []
-    for origin, aim in ((start, corner), (foot[0], middle), (start, middle)):
-        straight = _unit(aim - origin)
-        if straight is not None:
-            found += [(origin, _turned(straight, angle)) for angle in _FAN_RAD]
-    return found
-
-
-def _along_walls(
-    ring: Points, corner: Points, start: Points, half: Region, bitten: WallChoice
-) -> list[tuple[Points, Points]]:
-    """The same, parallel to the walls where they leave the reached area; the bite lies in the other wall."""
-    axis = corner - start
-    offsets = ring - start
-    side = axis[0] * offsets[:, 1] - axis[1] * offsets[:, 0]
-    far = np.hypot(offsets[:, 0], offsets[:, 1])
-    plunges, walls = [], []
-    for end in (int(side.argmax()), int(side.argmin())):
-        # The mouth's arc stays one radius from the start; the wall leads away from it.
-        neighbour = max((end - 1, (end + 1) % len(ring)), key=lambda i: far[i])
-        direction = _unit(ring[neighbour] - ring[end])
-        if direction is not None:
-            plunges.append((start, direction))
-            walls.append((ring[neighbour] + ring[end]) / 2)
-    if bitten is WallChoice.LEAST or len(plunges) < 2:
-        return plunges
-    lengths = BoundaryIndex(half).edge_lengths(np.array(walls))
-    along = int(lengths.argmin() if bitten is WallChoice.LONG else lengths.argmax())
-    return [plunges[along]]
-
-
-def _unit(vector: Points) -> Points | None:
-    length = math.hypot(*vector)
-    return vector / length if length > 0 else None
-
-
-def _turned(direction: Points, angle: float) -> Points:
-    cos, sin = math.cos(angle), math.sin(angle)
-    return np.array([cos * direction[0] - sin * direction[1], sin * direction[0] + cos * direction[1]])
-
-
-def _plunge(
-    origin: Points, direction: Points, vertices: Points, radius: float
-) -> tuple[Points, Points] | None:
-    """Start and end of the shortest plunge this way that covers all vertices; None if none does."""
-    offsets = vertices - origin
-    along = offsets @ direction
-    off = np.abs(offsets[:, 0] * direction[1] - offsets[:, 1] * direction[0])
-    if off.max() > radius + _BARELY_MISSED_MM:
-        return None
-    reach = along - np.sqrt(np.maximum(0.0, radius**2 - off**2))
-    if (along < -radius).any():
-        return None
-    length = max(0.0, float(reach.max()))
-    return origin, origin + length * direction
-
-
-def _led_over(residue: Residue, start: Points, corner: Points, radius: float, tolerance: Tolerance) -> Sweep:
+def _led_over(corners: _Corners, i: int, radius: float, tolerance: Tolerance) -> Sweep:
+    residue, start, corner = corners.residues[i], corners.starts[i], corners.corners[i]
     way = LineString([start, corner])
     steps = quad_segments(radius, tolerance.arc_mm)
     swept = dilate(residue.region, radius, tolerance)

@@ -25,17 +25,19 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+import numpy as np
 import shapely
 
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, heaviest_first
 from inlayfit.fit import check
 from inlayfit.fit.gaps import gap_map
-from inlayfit.fit.relief import Sweep, sweeps_for
+from inlayfit.fit.relief import Sweep, removed_by, sweeps_for
 from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outside
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
+from inlayfit.geometry.distance import BoundaryIndex, with_samples
 from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
@@ -72,22 +74,17 @@ def solve(
     if drawn.is_empty:
         raise SpecError("The outline is empty; choose a closed outline.")
     watched.report(0.0, "halves")
-    if not _is_exact(tolerance):
+    if not tolerance.is_for_cutting:
         drawn = _coarse(drawn, tolerance)
     pocket, plug, findings = _halves(drawn, spec, plug_drawn, tolerance, watched)
     watched.report(0.7, "gap map")
-    samples = _SAMPLES if _is_exact(tolerance) else _SAMPLES // 4
+    samples = _SAMPLES if tolerance.is_for_cutting else _SAMPLES // 4
     gap = gap_map(pocket.finished, plug.finished, samples=samples)
     watched.report(0.9, "checks")
     found = [*findings, *check.judge(spec, pocket, plug, gap)]
-    if _is_exact(tolerance):
+    if tolerance.is_for_cutting:
         found += thin_places(pocket, plug, spec)
     return FitResult(spec, pocket, plug, gap, heaviest_first(found))
-
-
-def _is_exact(tolerance: Tolerance) -> bool:
-    """Whether this is for cutting. A preview does not look for thin places or for cutters in conflict."""
-    return tolerance.arc_mm <= EXACT.arc_mm
 
 
 _Halves = tuple[HalfResult, HalfResult, list[Finding]]
@@ -194,18 +191,18 @@ def _pocket_reach(drawn: Region, radius: float, tolerance: Tolerance) -> tuple[R
 
 def _within(reached: Region, drawn: Region, tolerance: Tolerance) -> Region:
     """An opening lies inside what was opened; chords can carry it past the tip of a thin spike."""
-    return reached.common(drawn) if _is_exact(tolerance) else reached
+    return reached.common(drawn) if tolerance.is_for_cutting else reached
 
 
 def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
     reached, left = _pocket_reach(drawn, spec.pocket.radius_mm, tolerance)
     narrow = _narrow_places(drawn, left, spec.pocket, tolerance)
     findings = tuple(check.of_reach(left, spec.pocket, Half.POCKET, narrow))
-    corners = _together(r for r in left if r.kind is ResidueKind.CORNER)
+    corners = _together(r.region for r in left if r.kind is ResidueKind.CORNER)
     if spec.pocket.relief is Relief.ROUNDED:
         region = reached
     else:
-        region = drawn.minus(_together(r for r in left if r.kind is not ResidueKind.CORNER))
+        region = drawn.minus(_together(r.region for r in left if r.kind is not ResidueKind.CORNER))
     progress.raise_if_cancelled()
     form = _Form(thinned(region, tolerance), corners, findings)
     return _closed_for_plug(form, spec, tolerance, progress) if spec.plug.relief is Relief.ROUNDED else form
@@ -215,7 +212,7 @@ def _narrow_places(
     drawn: Region, left: tuple[Residue, ...], half: HalfSpec, tolerance: Tolerance
 ) -> tuple[Passage, ...]:
     """The measured passages a cutter cannot enter, if it left any."""
-    if not _is_exact(tolerance) or all(residue.kind is ResidueKind.CORNER for residue in left):
+    if not tolerance.is_for_cutting or all(residue.kind is ResidueKind.CORNER for residue in left):
         return ()
     return passages(drawn, below=2 * half.radius_mm)
 
@@ -225,7 +222,7 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     radius = max(0.0, spec.plug.radius_mm - spec.clearance_mm)
     pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
     filled = closed(form.region, radius, tolerance)
-    if not _is_exact(tolerance):
+    if not tolerance.is_for_cutting:
         return _Form(thinned(filled, tolerance), form.corners, form.findings, suits_plug=True)
     eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
@@ -234,7 +231,7 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
         if not narrow:
             return _Form(thinned(filled, tolerance), form.corners, tuple(findings), suits_plug=True)
         progress.raise_if_cancelled()
-        reached = filled.minus(_together(narrow))
+        reached = filled.minus(_together(r.region for r in narrow))
         filled = closed(reached, radius, tolerance)
         eased = residues_outside(reached, filled, radius, tolerance)
         narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
@@ -246,12 +243,20 @@ def _too_narrow(
 ) -> tuple[Residue, ...]:
     """What the pocket's cutter cannot reach of a form to which something was added.
 
-    Without an addition the form is what that cutter left. With one, it is opened with a cutter a little
-    smaller: eroding an arc by its own radius makes all its chords meet in one point, which is slow.
+    Without an addition the form is what that cutter left, and what it could reach it still can: so only the
+    added pieces are asked, by their distance from the cutter's centres. With one too far, all of the form is
+    opened, with a cutter a little smaller: eroding an arc by its own radius makes all its chords meet in one
+    point, which is slow.
     """
     if radius == 0 or not added:
         return ()
     loose = radius - min(_LOOSE_MM, radius / 4)
+    rings = [with_samples(ring, radius / 4) for piece in added for ring in piece.region.rings()]
+    centres = erode(form, loose, tolerance)
+    if not centres.is_empty:
+        away, _ = BoundaryIndex(centres).nearest(np.vstack(rings))
+        if float(away.max()) <= loose + tolerance.settle_mm / 2:
+            return ()
     return residues(form, opened(form, loose, tolerance), radius, tolerance)
 
 
@@ -270,11 +275,9 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
         return HalfResult(reached, left_over=wanted.minus(reached), pared=wanted)
     centres = erode(wanted, half.radius_mm, tolerance)
     host = host_around(wanted, 4 * half.radius_mm)
-    outline, covered, cuts = reached, wanted, []
-    for sweep in sweeps_for(left, centres, host, half, tolerance):
-        cuts.append(_cut_of(Half.POCKET, half.relief, sweep, sweep.swept.minus(covered)))
-        outline, covered = outline.union(sweep.swept), covered.union(sweep.swept)
-    return HalfResult(outline, reliefs=tuple(cuts))
+    sweeps = sweeps_for(left, centres, host, half, tolerance)
+    outline = reached.union(_together(sweep.swept for sweep in sweeps))
+    return HalfResult(outline, reliefs=_cuts(Half.POCKET, half.relief, sweeps, host))
 
 
 def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
@@ -289,23 +292,28 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
         return HalfResult(cut, left_over=cut.minus(target), pared=target)
     centres = dilate(target, half.radius_mm, tolerance)
     kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
-    outline, cuts = target, []
-    for sweep in sweeps_for(left, centres, target, half, tolerance):
-        cuts.append(_cut_of(Half.PLUG, kind, sweep, outline.common(sweep.swept)))
-        outline = outline.minus(sweep.swept)
-    return HalfResult(outline, reliefs=tuple(cuts))
+    sweeps = sweeps_for(left, centres, target, half, tolerance)
+    outline = target.minus(_together(sweep.swept for sweep in sweeps))
+    return HalfResult(outline, reliefs=_cuts(Half.PLUG, kind, sweeps, target))
+
+
+def _cuts(half: Half, kind: Relief, sweeps: tuple[Sweep, ...], spared: Region) -> tuple[ReliefCut, ...]:
+    """The report of each sweep: what it takes of the region that is spared elsewhere."""
+    return tuple(
+        _cut_of(half, kind, sweep, bite)
+        for sweep, bite in zip(sweeps, removed_by(sweeps, spared), strict=True)
+    )
 
 
 def _cut_of(half: Half, kind: Relief, sweep: Sweep, bite: Region) -> ReliefCut:
     """The report of one sweep; its bite is how far the removed area reaches beyond the corner."""
-    corner = shapely.Point(sweep.corner)
-    points = shapely.points(shapely.get_coordinates(bite.shape))
-    depth = float(shapely.distance(points, corner).max(initial=0.0))
+    offsets = shapely.get_coordinates(bite.shape) - sweep.corner
+    depth = float(np.hypot(offsets[:, 0], offsets[:, 1]).max(initial=0.0))
     return ReliefCut(half, kind, sweep.corner, bite.area, depth, straight=sweep.straight, removed=bite)
 
 
-def _together(left: Iterable[Residue]) -> Region:
-    pieces = [residue.region.shape for residue in left]
+def _together(regions: Iterable[Region]) -> Region:
+    pieces = [region.shape for region in regions]
     return Region.of(shapely.union_all(pieces)) if pieces else Region.empty()
 
 

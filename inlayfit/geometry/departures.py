@@ -12,6 +12,7 @@ import numpy as np
 import shapely
 from shapely import GeometryCollection
 
+from inlayfit.geometry.clipping import clipped
 from inlayfit.geometry.distance import BoundaryIndex, with_samples
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -41,9 +42,8 @@ def departing_difference(
         return Region.empty()
     if len(boxes) > _MOST_BOXES or _share(boxes, larger) > _LARGEST_SHARE:
         return larger.minus(smaller)
-    wider = [larger.within(*box).shape for box in boxes.tolist()]
-    narrower = [smaller.within(*box).shape for box in boxes.tolist()]
-    return Region.of(GeometryCollection(list(shapely.difference(wider, narrower))))
+    pieces = shapely.difference(clipped(larger, boxes), clipped(smaller, boxes))
+    return Region.of(GeometryCollection(list(pieces)))
 
 
 def _share(boxes: Points, region: Region) -> float:

@@ -29,6 +29,11 @@ class Tolerance:
     settle_mm: float = 0.0008
     join_mm: float = 1e-6
 
+    @property
+    def is_for_cutting(self) -> bool:
+        """Whether results may be cut; else they are for looking at while a slider moves."""
+        return self.arc_mm <= EXACT.arc_mm
+
 
 EXACT = Tolerance()
 """For results that are cut or reported."""

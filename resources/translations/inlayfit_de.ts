@@ -1937,6 +1937,10 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
    <source>That half is made already and stays as it is.</source>
    <translation>Diese Hälfte gibt es schon; sie bleibt, wie sie ist.</translation>
   </message>
+  <message>
+   <source>No checks yet</source>
+   <translation>Noch keine Prüfung</translation>
+  </message>
  </context>
  <context>
   <name>SpotPanel</name>
@@ -2628,54 +2632,6 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
  <context>
   <name>MainWindow</name>
   <message>
-   <source>Spot</source>
-   <translation>Stelle</translation>
-  </message>
-  <message>
-   <source>Checks</source>
-   <translation>Prüfungen</translation>
-  </message>
-  <message>
-   <source>Outlines</source>
-   <translation>Umrisse</translation>
-  </message>
-  <message>
-   <source>1 check open</source>
-   <translation>1 Prüfung offen</translation>
-  </message>
-  <message>
-   <source>{0} checks open</source>
-   <translation>{0} Prüfungen offen</translation>
-  </message>
-  <message>
-   <source>No checks open</source>
-   <translation>Keine Prüfung offen</translation>
-  </message>
-  <message>
-   <source>No checks yet</source>
-   <translation>Noch keine Prüfung</translation>
-  </message>
-  <message>
-   <source>{0} blocks</source>
-   <translation>{0} sperrt</translation>
-  </message>
-  <message>
-   <source>{0} to look at</source>
-   <translation>{0} anzusehen</translation>
-  </message>
-  <message>
-   <source>1 note</source>
-   <translation>1 Hinweis</translation>
-  </message>
-  <message>
-   <source>{0} notes</source>
-   <translation>{0} Hinweise</translation>
-  </message>
-  <message>
-   <source>Tightest {0}</source>
-   <translation>Engste Stelle {0}</translation>
-  </message>
-  <message>
    <source>New fit</source>
    <translation>Neue Passung</translation>
   </message>
@@ -2709,6 +2665,53 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>yesterday</source>
    <translation>gestern</translation>
+  </message>
+ </context>
+ <context>
+  <name>WorkPage</name>
+  <message>
+   <source>Spot</source>
+   <translation>Stelle</translation>
+  </message>
+  <message>
+   <source>Checks</source>
+   <translation>Prüfungen</translation>
+  </message>
+  <message>
+   <source>Outlines</source>
+   <translation>Umrisse</translation>
+  </message>
+  <message>
+   <source>1 check open</source>
+   <translation>1 Prüfung offen</translation>
+  </message>
+  <message>
+   <source>{0} checks open</source>
+   <translation>{0} Prüfungen offen</translation>
+  </message>
+  <message>
+   <source>No checks open</source>
+   <translation>Keine Prüfung offen</translation>
+  </message>
+  <message>
+   <source>{0} blocks</source>
+   <translation>{0} sperrt</translation>
+  </message>
+  <message>
+   <source>{0} to look at</source>
+   <translation>{0} anzusehen</translation>
+  </message>
+  <message>
+   <source>1 note</source>
+   <translation>1 Hinweis</translation>
+  </message>
+  <message>
+   <source>{0} notes</source>
+   <translation>{0} Hinweise</translation>
+  </message>
+  <message>
+   <source>Tightest {0}</source>
+   <translation>Engste Stelle {0}</translation>
   </message>
  </context>
  <context>

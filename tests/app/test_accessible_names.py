@@ -49,8 +49,8 @@ def test_every_control_of_the_open_window_has_a_name(
 ) -> None:
     window.session.start(discs(2))
     settled(window.session)
-    for page in (window.spot, window.checks_panel, window.outlines):
-        window.side.show_page(page)
+    for page in (window.work.spot, window.work.checks_panel, window.work.outlines):
+        window.work.side.show_page(page)
         assert nameless(window) == []
 
 
@@ -59,7 +59,7 @@ def test_the_sentence_is_read_out_whole(window: MainWindow) -> None:
     said = window.sentence.accessibleDescription()
     assert said.startswith("Plug, to cut with a 3 mm cutter, into pocket")
     assert "0.030 mm per side (0.060 overall)" in said
-    assert said in window.map.accessibleDescription() or window.session.is_stale
+    assert said in window.work.map.accessibleDescription() or window.session.is_stale
 
 
 @pytest.mark.qt_log_ignore("This plugin does not support")

@@ -60,14 +60,14 @@ def opened(window: MainWindow, qtbot: QtBot, path: Path) -> None:
 
 def page_of(window: MainWindow, qtbot: QtBot, press: Callable[[], object]) -> ReadingPage:
     press()
-    qtbot.waitUntil(lambda: window.rereading.page is not None, timeout=20_000)
-    assert window.rereading.page is not None
-    return window.rereading.page
+    qtbot.waitUntil(lambda: window.bench.rereading.page is not None, timeout=20_000)
+    assert window.bench.rereading.page is not None
+    return window.bench.rereading.page
 
 
 def button_of(window: MainWindow, code: str) -> QPushButton:
     """The button of a note that mends it."""
-    (row,) = [r for r in window.checks_panel.rows if r.check.finding.code == code]
+    (row,) = [r for r in window.work.checks_panel.rows if r.check.finding.code == code]
     return row.findChildren(QPushButton)[-1]
 
 
@@ -102,7 +102,7 @@ def test_a_note_on_an_open_line_closes_it_by_as_much_as_it_needs(
 ) -> None:
     opened(window, qtbot, loose)
     assert len(window.session.state.outlines) == 1
-    (row,) = [r for r in window.checks_panel.rows if r.check.finding.code == "outline-open"][:1]
+    (row,) = [r for r in window.work.checks_panel.rows if r.check.finding.code == "outline-open"][:1]
     page = page_of(window, qtbot, row.findChildren(QPushButton)[-1].click)
     assert page.gap.mm == 0.05
     page.read_button.click()
@@ -129,12 +129,12 @@ def test_a_chosen_unit_can_be_chosen_again_but_not_forgotten_into_itself(
 
 def test_a_note_leads_to_its_place_on_the_map(window: MainWindow, qtbot: QtBot, loose: Path) -> None:
     opened(window, qtbot, loose)
-    row = next(r for r in window.checks_panel.rows if r.check.finding.code == "outline-open")
+    row = next(r for r in window.work.checks_panel.rows if r.check.finding.code == "outline-open")
     place = row.check.finding.place_mm
     assert place is not None
     row.findChildren(QPushButton)[0].click()
-    x, y = window.map.view.to_px(*place)
-    middle = window.map.rect().center()
+    x, y = window.work.map.view.to_px(*place)
+    middle = window.work.map.rect().center()
     assert abs(x - middle.x()) <= 2
     assert abs(y - middle.y()) <= 2
 
@@ -181,11 +181,11 @@ def test_construction_lines_are_shown_but_are_no_outlines(
     window: MainWindow, qtbot: QtBot, loose: Path
 ) -> None:
     opened(window, qtbot, loose)
-    qtbot.waitUntil(lambda: len(window.map.scene.marks) > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: len(window.work.map.scene.marks) > 0, timeout=20_000)
     assert {o.layer for o in window.session.state.outlines} == {"CUT"}
     window.session.undo_stack.setClean()
     window.session.start(discs(1))
-    assert window.map.scene.marks == ()
+    assert window.work.map.scene.marks == ()
 
 
 # --- typed and measured ------------------------------------------------------------------------------

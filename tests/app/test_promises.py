@@ -55,17 +55,17 @@ def test_numbers_that_are_not_exact_promise_nothing(qtbot: QtBot, answer: Answer
 def test_an_old_answer_says_nothing_about_new_numbers(
     window: MainWindow, qtbot: QtBot, settled: Settled
 ) -> None:
-    assert "Goes in" not in window.verdict_bar.headline
+    assert "Goes in" not in window.work.verdict_bar.headline
     window.session.start(discs(1))
     assert window.session.is_stale
-    assert window.verdict_bar.headline == "Working it out."
+    assert window.work.verdict_bar.headline == "Working it out."
     settled(window.session)
-    assert window.verdict_bar.headline == "Goes in."
+    assert window.work.verdict_bar.headline == "Goes in."
     window.session.do(lambda s: edits.set_clearance(s, -0.02))
     assert window.session.is_stale
-    assert window.verdict_bar.headline == "Working it out."
+    assert window.work.verdict_bar.headline == "Working it out."
     settled(window.session)
-    assert window.verdict_bar.headline == "Has to be pressed in."
+    assert window.work.verdict_bar.headline == "Has to be pressed in."
 
 
 def test_an_even_gap_is_called_even_and_not_counted(
@@ -74,8 +74,8 @@ def test_an_even_gap_is_called_even_and_not_counted(
     window.session.start(discs(1))
     settled(window.session)
     assert window.session.spot_count == 1
-    assert window.spot.which == "the gap is even all round"
-    assert not window.spot.next.isEnabled()
+    assert window.work.spot.which == "the gap is even all round"
+    assert not window.work.spot.next.isEnabled()
 
 
 def test_showing_a_check_says_where_the_loupe_looks_and_the_next_walk_goes_back(
@@ -83,16 +83,16 @@ def test_showing_a_check_says_where_the_loupe_looks_and_the_next_walk_goes_back(
 ) -> None:
     window.documents.open_sample()
     settled(window.session)
-    check = next(check for check in window.checks if check.finding.place_mm is not None)
-    window.show_check(check)
-    assert window.map.marked_place == check.finding.place_mm
-    assert window.spot.which == "at the place of the check"
+    check = next(check for check in window.work.checks if check.finding.place_mm is not None)
+    window.work.show_check(check)
+    assert window.work.map.marked_place == check.finding.place_mm
+    assert window.work.spot.which == "at the place of the check"
     window.actions_by_name["next_spot"].trigger()
-    assert window.map.marked_place is None
-    assert window.spot.which == "the gap is even all round"
+    assert window.work.map.marked_place is None
+    assert window.work.spot.which == "the gap is even all round"
     window.session.do(lambda s: edits.set_relief(s, Half.PLUG, Relief.DOG_BONE))
     settled(window.session)
-    assert window.spot.which == "the tightest spot"
+    assert window.work.spot.which == "the tightest spot"
 
 
 def test_the_sample_is_nobodys_recent_work(window: MainWindow, qtbot: QtBot, settled: Settled) -> None:
@@ -106,11 +106,11 @@ def test_enter_presses_the_button_that_has_the_keyboard(
 ) -> None:
     window.session.start(discs(2))
     settled(window.session)
-    for tab in (window.checks_tab, window.outlines_tab):
+    for tab in (window.work.checks_tab, window.work.outlines_tab):
         tab.setFocus()
         QTest.keyClick(tab, Qt.Key.Key_Return)
         assert tab.isChecked()
-    assert window.side.current_page is window.outlines
+    assert window.work.side.current_page is window.work.outlines
 
 
 @pytest.mark.parametrize("width", [300, 500, 900])
@@ -140,4 +140,4 @@ def test_the_spot_need_not_be_scrolled_at_the_usual_size(
     window.resize(1440, 880)
     window.session.start(discs(1))
     settled(window.session)
-    qtbot.waitUntil(lambda: window.spot.verticalScrollBar().maximum() == 0, timeout=5_000)
+    qtbot.waitUntil(lambda: window.work.spot.verticalScrollBar().maximum() == 0, timeout=5_000)

@@ -25,7 +25,7 @@ def _goes_on(session: Session) -> bool:
 def test_a_drag_that_comes_to_nothing_leaves_the_document_and_the_boxes(
     open_discs: MainWindow, settled: Settled, by_escape: bool, clearance_mm: float
 ) -> None:
-    window, ruler = open_discs, open_discs.ruler.ruler
+    window, ruler = open_discs, open_discs.work.ruler.ruler
     session = window.session
     session.do(lambda state: edits.set_clearance(state, clearance_mm))
     start, steps = session.state, session.undo_stack.count()
@@ -41,6 +41,6 @@ def test_a_drag_that_comes_to_nothing_leaves_the_document_and_the_boxes(
     assert not _goes_on(session)
     assert session.shown is session.state is start
     assert session.undo_stack.count() == steps
-    assert window.sentence.clearance_box.mm == window.ruler.box.mm == clearance_mm
+    assert window.sentence.clearance_box.mm == window.work.ruler.box.mm == clearance_mm
     settled(session)
     assert not session.solution.is_preview

@@ -49,7 +49,7 @@ def test_a_file_opens_solves_and_shows_without_a_dialog(
     settled(window.session)
     assert window.session.solution.lead is not None
     assert window.pages.currentIndex() == 1
-    assert window.map.scene.fittings
+    assert window.work.map.scene.fittings
     assert not window.session.is_modified
     assert window.documents.recent[0].path == mine.resolve()
 
@@ -68,15 +68,15 @@ def test_the_sample_opens_with_one_check_whose_fix_mends_it(
 ) -> None:
     QTest.mouseClick(window.empty.sample_button, Qt.MouseButton.LeftButton)
     settled(window.session)
-    assert window.verdict_bar.fix_button.isVisible()
-    open_before = [c for c in window.checks if c.outline_id and c.fix is not None]
+    assert window.work.verdict_bar.fix_button.isVisible()
+    open_before = [c for c in window.work.checks if c.outline_id and c.fix is not None]
     assert len(open_before) == 1
-    QTest.mouseClick(window.verdict_bar.fix_button, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(window.work.verdict_bar.fix_button, Qt.MouseButton.LeftButton)
     settled(window.session)
-    assert not any(c.finding.code == open_before[0].finding.code for c in window.checks)
+    assert not any(c.finding.code == open_before[0].finding.code for c in window.work.checks)
     window.actions_by_name["undo"].trigger()
     settled(window.session)
-    assert [c.finding.code for c in window.checks if c.fix] == [open_before[0].finding.code]
+    assert [c.finding.code for c in window.work.checks if c.fix] == [open_before[0].finding.code]
 
 
 def test_typing_a_clearance_sets_it_in_any_unit(open_discs: MainWindow, qtbot: QtBot) -> None:
@@ -89,8 +89,8 @@ def test_typing_a_clearance_sets_it_in_any_unit(open_discs: MainWindow, qtbot: Q
     QTest.keyClicks(box.lineEdit(), "2 thou")
     QTest.keyClick(box.lineEdit(), Qt.Key.Key_Return)
     assert window.session.state.fitting("o0").spec.clearance_mm == pytest.approx(0.0508, abs=1e-12)
-    assert window.ruler.box.mm == pytest.approx(0.0508)
-    assert window.ruler.ruler.value() == 51
+    assert window.work.ruler.box.mm == pytest.approx(0.0508)
+    assert window.work.ruler.ruler.value() == 51
 
 
 def test_a_refused_length_changes_nothing(open_discs: MainWindow, qtbot: QtBot) -> None:
@@ -106,7 +106,7 @@ def test_a_refused_length_changes_nothing(open_discs: MainWindow, qtbot: QtBot) 
 def test_dragging_the_ruler_previews_and_is_one_undo_step(
     open_discs: MainWindow, qtbot: QtBot, settled: Settled
 ) -> None:
-    window, ruler = open_discs, open_discs.ruler.ruler
+    window, ruler = open_discs, open_discs.work.ruler.ruler
     start = window.session.state
     handle = ruler.handle_rect().center().toPoint()
     QTest.mousePress(ruler, Qt.MouseButton.LeftButton, pos=handle)
@@ -126,7 +126,7 @@ def test_dragging_the_ruler_previews_and_is_one_undo_step(
 
 
 def test_escape_takes_a_drag_back(open_discs: MainWindow, qtbot: QtBot, settled: Settled) -> None:
-    window, ruler = open_discs, open_discs.ruler.ruler
+    window, ruler = open_discs, open_discs.work.ruler.ruler
     start = window.session.state
     handle = ruler.handle_rect().center().toPoint()
     QTest.mousePress(ruler, Qt.MouseButton.LeftButton, pos=handle)
@@ -150,7 +150,7 @@ def test_escape_takes_a_drag_back(open_discs: MainWindow, qtbot: QtBot, settled:
 def test_keys_move_the_ruler_by_whole_micrometres(
     open_discs: MainWindow, qtbot: QtBot, key: Qt.Key, modifier: Qt.KeyboardModifier, um: int
 ) -> None:
-    QTest.keyClick(open_discs.ruler.ruler, key, modifier)
+    QTest.keyClick(open_discs.work.ruler.ruler, key, modifier)
     assert open_discs.session.state.fitting("o0").spec.clearance_mm == um / 1000
     assert open_discs.session.undo_stack.count() == 1
 
@@ -191,27 +191,27 @@ def test_a_click_on_the_map_chooses_an_outline_and_ctrl_adds_it(
     window = open_discs
 
     def at(x_mm: float) -> QPoint:
-        x, y = window.map.view.to_px(x_mm, 0.0)
+        x, y = window.work.map.view.to_px(x_mm, 0.0)
         return QPoint(round(x), round(y))
 
-    QTest.mouseClick(window.map, Qt.MouseButton.LeftButton, pos=at(40.0))
+    QTest.mouseClick(window.work.map, Qt.MouseButton.LeftButton, pos=at(40.0))
     assert window.session.state.chosen == ("o1",)
     settled(window.session)
-    QTest.mouseClick(window.map, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier, at(0.0))
+    QTest.mouseClick(window.work.map, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier, at(0.0))
     assert set(window.session.state.chosen) == {"o0", "o1"}
     settled(window.session)
-    assert {f.key for f in window.map.scene.fittings} == {"o0", "o1"}
+    assert {f.key for f in window.work.map.scene.fittings} == {"o0", "o1"}
 
 
 def test_choosing_keeps_the_view(open_discs: MainWindow, settled: Settled) -> None:
-    view = open_discs.map.view
+    view = open_discs.work.map.view
     open_discs.session.do(lambda s: edits.choose(s, ["o1"]))
     settled(open_discs.session)
-    assert open_discs.map.view == view
+    assert open_discs.work.map.view == view
 
 
 def test_the_list_and_the_map_have_one_choice(open_discs: MainWindow, settled: Settled) -> None:
-    outlines = open_discs.outlines.list
+    outlines = open_discs.work.outlines.list
     assert [i.text() for i in outlines.selectedItems()] == ["disc 0"]
     outlines.item(1).setSelected(True)
     assert open_discs.session.state.chosen == ("o0", "o1")
@@ -221,10 +221,10 @@ def test_the_list_and_the_map_have_one_choice(open_discs: MainWindow, settled: S
 
 
 def test_renaming_in_the_list_is_an_edit(open_discs: MainWindow) -> None:
-    open_discs.outlines.list.item(0).setText("glide foot")
+    open_discs.work.outlines.list.item(0).setText("glide foot")
     assert open_discs.session.state.outline("o0").name == "glide foot"
     open_discs.session.undo_stack.undo()
-    assert open_discs.outlines.list.item(0).text() == "disc 0"
+    assert open_discs.work.outlines.list.item(0).text() == "disc 0"
 
 
 def test_units_change_everywhere_at_once_and_nothing_else(open_discs: MainWindow) -> None:
@@ -233,7 +233,7 @@ def test_units_change_everywhere_at_once_and_nothing_else(open_discs: MainWindow
     assert open_discs.session.state.unit is Unit.THOU
     assert open_discs.session.state.fittings == before.fittings
     assert "thou" in open_discs.sentence.clearance_box.lineEdit().text()
-    assert "thou" in open_discs.ruler.box.lineEdit().text()
+    assert "thou" in open_discs.work.ruler.box.lineEdit().text()
     assert "thou" in open_discs.sentence.accessibleDescription()
     assert "thou" in open_discs.strip.unit_button.text()
     open_discs.session.undo_stack.undo()
@@ -298,7 +298,7 @@ def test_a_drop_on_the_right_half_is_a_plug_and_a_second_drop_adds(
     count = len(window.session.state.outlines)
     assert window.session.state.fittings[0].drawn is Half.PLUG
     settled(window.session)
-    _drop(window, window.map, QPointF(40, window.map.height() / 2), _files(FEET))
+    _drop(window, window.work.map, QPointF(40, window.work.map.height() / 2), _files(FEET))
     qtbot.waitUntil(lambda: len(window.session.state.outlines) > count, timeout=20_000)
     assert window.session.state.fittings[-1].drawn is Half.POCKET
     window.session.undo_stack.undo()
@@ -374,22 +374,22 @@ def test_spots_are_walked_by_the_loupes_arrows_and_by_keys(
     qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
     settled(window.session)
     assert window.session.spot_count > 2
-    QTest.mouseClick(window.spot.next, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(window.work.spot.next, Qt.MouseButton.LeftButton)
     assert window.session.spot == 1
-    assert window.map.chosen_spot == 1
-    window.map.setFocus()
-    QTest.keyClick(window.map, Qt.Key.Key_N)
+    assert window.work.map.chosen_spot == 1
+    window.work.map.setFocus()
+    QTest.keyClick(window.work.map, Qt.Key.Key_N)
     assert window.session.spot == 2
-    QTest.keyClick(window.map, Qt.Key.Key_N, Qt.KeyboardModifier.ShiftModifier)
-    QTest.mouseClick(window.spot.previous, Qt.MouseButton.LeftButton)
+    QTest.keyClick(window.work.map, Qt.Key.Key_N, Qt.KeyboardModifier.ShiftModifier)
+    QTest.mouseClick(window.work.spot.previous, Qt.MouseButton.LeftButton)
     assert window.session.spot == 0
 
 
 def test_f6_goes_round_every_part_of_the_window(open_discs: MainWindow, qtbot: QtBot) -> None:
     window = open_discs
     window.activateWindow()
-    window.map.setFocus()
-    parts: list[QWidget] = [window.side, window.ruler, window.strip, window.sentence]
+    window.work.map.setFocus()
+    parts: list[QWidget] = [window.work.side, window.work.ruler, window.strip, window.sentence]
     for part in parts:
         window.next_panel(1)
         focus = QApplication.focusWidget()
@@ -409,7 +409,7 @@ def test_settings_take_effect_at_once_and_are_kept(open_discs: MainWindow, tmp_p
 
 
 def test_the_stack_says_where_the_plug_ends(open_discs: MainWindow, qtbot: QtBot) -> None:
-    box = open_discs.spot.stack.insert_box
+    box = open_discs.work.spot.stack.insert_box
     box.selectAll()
     QTest.keyClicks(box.lineEdit(), "3.2")
     QTest.keyClick(box.lineEdit(), Qt.Key.Key_Return)
@@ -417,7 +417,7 @@ def test_the_stack_says_where_the_plug_ends(open_discs: MainWindow, qtbot: QtBot
 
 
 def test_a_face_of_the_stack_is_moved_by_keys_as_one_step(open_discs: MainWindow) -> None:
-    window, view = open_discs, open_discs.spot.stack.view
+    window, view = open_discs, open_discs.work.spot.stack.view
     start = window.session.state
     view.setFocus()
     for _ in range(3):
@@ -434,11 +434,16 @@ def test_a_face_of_the_stack_is_moved_by_keys_as_one_step(open_discs: MainWindow
 def test_a_small_window_keeps_every_part_and_scrolls_the_side(open_discs: MainWindow, qtbot: QtBot) -> None:
     open_discs.resize(1100, 700)
     qtbot.waitUntil(lambda: open_discs.width() == 1100)
-    for part in (open_discs.sentence, open_discs.verdict_bar, open_discs.map, open_discs.ruler.ruler):
+    for part in (
+        open_discs.sentence,
+        open_discs.work.verdict_bar,
+        open_discs.work.map,
+        open_discs.work.ruler.ruler,
+    ):
         assert part.isVisible()
         assert part.height() > 20
-    assert not open_discs.ruler.note.isVisible()
-    assert open_discs.map.height() >= 180
+    assert not open_discs.work.ruler.note.isVisible()
+    assert open_discs.work.map.height() >= 180
 
 
 def test_the_guide_shows_its_pictures(window: MainWindow) -> None:

@@ -71,7 +71,7 @@ class Work:
 
     def _drag_and_let_go(self) -> None:
         """A drag that ends where it began leaves no work behind, only previews."""
-        ruler = self._window.ruler.ruler
+        ruler = self._window.work.ruler.ruler
         at = QPoint(ruler.width() // 2, ruler.height() // 2)
         QTest.mousePress(ruler, _LEFT, _NONE, at)
         QTest.mouseMove(ruler, at + QPoint(15, 0))

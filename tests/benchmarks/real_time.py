@@ -143,10 +143,10 @@ class Watch(QObject):
         self._states: list[State] = []
         self._map_moves = 0
         parts = {
-            "map": self.window.map,
-            "ruler": self.window.ruler.ruler,
-            "loupe": self.window.spot.loupe,
-            "legend": self.window.legend,
+            "map": self.window.work.map,
+            "ruler": self.window.work.ruler.ruler,
+            "loupe": self.window.work.spot.loupe,
+            "legend": self.window.work.legend,
         }
         self._names = {id(part): name for name, part in parts.items()}
         self._watched: list[QWidget] = [self.window, *parts.values()]

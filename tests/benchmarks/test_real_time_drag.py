@@ -40,7 +40,7 @@ Turn = Callable[[Callable[[], bool]], None]
 
 
 def _dragged(window: MainWindow, moves: int, stages: Stages, turn: Turn) -> tuple[Hand, Account]:
-    ruler = window.ruler.ruler
+    ruler = window.work.ruler.ruler
     hand = Hand(ruler, swept(moves, ruler.value()))
     return hand, drag(window, hand, stages, turn)
 

@@ -118,6 +118,7 @@ class SentenceBar(QWidget):
         session.state_changed.connect(self._on_session_state_changed)
         session.stale_changed.connect(lambda _stale: self._show(session.shown))
         self._show(session.shown)
+        self.show_no_checks()
 
     # --- making the boxes
 
@@ -406,6 +407,10 @@ class SentenceBar(QWidget):
             box.is_plain = not may_move
             box.updateGeometry()
             box.update()
+
+    def show_no_checks(self) -> None:
+        """Nothing is open, so nothing is checked yet."""
+        self.show_open_checks(self.tr("No checks yet"), "")
 
     def show_open_checks(self, words_on_button: str, hint: str) -> None:
         """How many checks are open."""

@@ -1,0 +1,140 @@
+"""Plunges: straight moves of a round cutter towards corners it cannot reach, many at once.
+
+A plunge moves the cutter from a place it can reach in a straight line and back. The cutter sweeps a stadium:
+all points within its radius of the line. It covers a point z if, seen along the plunge, z lies at most
+√(r² − p²) beyond the line's end, p being z's distance off the line. So the plunge that just covers all of a
+shape has the length max over z of a − √(r² − p²), a being z's distance along it. A stadium is convex: when
+it covers a polygon's vertices it covers the polygon.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from inlayfit.geometry.clipping import Shapes
+from inlayfit.geometry.path import Points
+
+_BARELY_MISSED_MM = 0.0005  # a wall parallel to the plunge lies exactly one radius off it
+_COARSE_CHORDS = 12  # of half a circle, where stadiums are only compared
+
+Numbers = NDArray[np.intp]
+
+
+@dataclass(frozen=True, slots=True)
+class Targets:
+    """Sets of points, each to be covered by one plunge.
+
+    Attributes:
+        vertices: all points (v, 2), set after set.
+        counts: how many each set has, (n,); none is 0.
+    """
+
+    vertices: Points
+    counts: Numbers
+
+    @property
+    def firsts(self) -> Numbers:
+        """Where each set begins."""
+        return np.cumsum(self.counts) - self.counts
+
+
+@dataclass(frozen=True, slots=True)
+class Ways:
+    """Ways to plunge.
+
+    Attributes:
+        target: the number of the set each is for, (m,).
+        origins: where each begins, (m, 2).
+        units: its direction, of length 1, (m, 2).
+    """
+
+    target: Numbers
+    origins: Points
+    units: Points
+
+    @classmethod
+    def towards(cls, target: Numbers, origins: Points, aims: Points) -> Ways:
+        """The ways from the origins to the aims; where the two coincide there is none."""
+        spans = aims - origins
+        lengths = np.hypot(spans[:, 0], spans[:, 1])
+        some = lengths > 0
+        return cls(target[some], origins[some], spans[some] / lengths[some, None])
+
+    def joined(self, other: Ways) -> Ways:
+        """These and the others."""
+        return Ways(
+            np.concatenate([self.target, other.target]),
+            np.vstack([self.origins, other.origins]),
+            np.vstack([self.units, other.units]),
+        )
+
+    def turned(self, angle: float) -> Ways:
+        """The same, every direction turned counter-clockwise by an angle in radians."""
+        cos, sin = np.cos(angle), np.sin(angle)
+        x, y = self.units.T
+        return Ways(self.target, self.origins, np.column_stack([cos * x - sin * y, sin * x + cos * y]))
+
+    def chosen(self, which: Numbers) -> Ways:
+        """Some of them."""
+        return Ways(self.target[which], self.origins[which], self.units[which])
+
+    def ends(self, lengths: Points) -> Points:
+        """Where plunges of these lengths end, (m, 2)."""
+        return self.origins + lengths[:, None] * self.units
+
+
+def plunge_lengths(ways: Ways, targets: Targets, radius: float) -> Points:
+    """Length (m,) of the shortest plunge each way that covers its target; nan where none does."""
+    if len(ways.target) == 0:
+        return np.empty(0)
+    counts = targets.counts[ways.target]
+    firsts = np.cumsum(counts) - counts
+    way = np.repeat(np.arange(len(counts)), counts)
+    point = np.arange(len(way)) - firsts[way] + targets.firsts[ways.target][way]
+    offsets = targets.vertices[point] - ways.origins[way]
+    units = ways.units[way]
+    along = np.einsum("ij,ij->i", offsets, units)
+    off = np.abs(offsets[:, 0] * units[:, 1] - offsets[:, 1] * units[:, 0])
+    reach = along - np.sqrt(np.maximum(0.0, radius**2 - off**2))
+    misses = np.maximum.reduceat(off, firsts) > radius + _BARELY_MISSED_MM
+    misses |= np.minimum.reduceat(along, firsts) < -radius
+    lengths: Points = np.where(misses, np.nan, np.maximum(0.0, np.maximum.reduceat(reach, firsts)))
+    return lengths
+
+
+def least_of_each(ways: Ways, targets: Targets, near: Shapes, radius: float) -> Numbers:
+    """Numbers (k,) of the ways that take the least area, one for each target that any way covers.
+
+    Args:
+        ways: candidates.
+        targets: what they have to cover.
+        near: the part of what should be spared that any way of a target can touch, one a target.
+        radius: the cutter's.
+    """
+    lengths = plunge_lengths(ways, targets, radius)
+    covering = np.flatnonzero(~np.isnan(lengths))
+    if len(covering) == 0:
+        return covering
+    some = ways.chosen(covering)
+    stadiums = _coarse_stadiums(some, lengths[covering], radius)
+    taken = shapely.area(shapely.intersection(near[some.target], stadiums))
+    order = np.lexsort((covering, taken, some.target))
+    first = np.unique(some.target[order], return_index=True)[1]
+    return covering[order[first]]
+
+
+def _coarse_stadiums(ways: Ways, lengths: Points, radius: float) -> Shapes:
+    """Stadiums with few chords, all of the same form: they are compared, never reported."""
+    angles = np.linspace(-np.pi / 2, np.pi / 2, _COARSE_CHORDS + 1)
+    ahead, aside = radius * np.cos(angles), radius * np.sin(angles)
+    along = np.concatenate([ahead, -ahead])
+    across = np.concatenate([aside, -aside])
+    at_end = np.concatenate([np.ones(len(angles)), np.zeros(len(angles))])
+    reach = along + lengths[:, None] * at_end
+    x, y = ways.units[:, :1], ways.units[:, 1:]
+    rings = np.stack([reach * x - across * y, reach * y + across * x], axis=-1) + ways.origins[:, None]
+    return np.asarray(shapely.polygons(rings))
