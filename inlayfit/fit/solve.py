@@ -37,7 +37,7 @@ from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outsid
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
-from inlayfit.geometry.distance import BoundaryIndex, with_samples
+from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
@@ -251,10 +251,10 @@ def _too_narrow(
     if radius == 0 or not added:
         return ()
     loose = radius - min(_LOOSE_MM, radius / 4)
-    rings = [with_samples(ring, radius / 4) for piece in added for ring in piece.region.rings()]
     centres = erode(form, loose, tolerance)
     if not centres.is_empty:
-        away, _ = BoundaryIndex(centres).nearest(np.vstack(rings))
+        walls = shapely.segmentize([piece.region.shape for piece in added], radius / 4)
+        away, _ = BoundaryIndex(centres).nearest(shapely.get_coordinates(walls))
         if float(away.max()) <= loose + tolerance.settle_mm / 2:
             return ()
     return residues(form, opened(form, loose, tolerance), radius, tolerance)
