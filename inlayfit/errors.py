@@ -26,6 +26,11 @@ from pathlib import Path
 class InlayfitError(Exception):
     """The root; its text is fit to be shown to a person as it stands."""
 
+    @property
+    def message(self) -> str:
+        """The text as it was given: of all that the window may show a `Worded`, which can be said again."""
+        return str(self) if not self.args or not isinstance(self.args[0], str) else self.args[0]
+
 
 class LengthError(InlayfitError, ValueError):
     """Raised by `units` for a text that is not one clear length."""

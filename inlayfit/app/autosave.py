@@ -10,6 +10,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
+from inlayfit.app.core_words import core_error
 from inlayfit.app.session import Session
 from inlayfit.app.tasks import LatestTask
 from inlayfit.document.journal import Journal, Recovery
@@ -32,7 +33,7 @@ class Autosave(QObject):
         self._session = session
         self._journal = journal
         self._task = LatestTask(self)
-        self._task.failed.connect(lambda _number, error: self.failed.emit(str(error)))
+        self._task.failed.connect(lambda _number, error: self.failed.emit(core_error(error)))
         self._task.finished.connect(self._on_task_finished)
         self._outlived: list[Recovery] = []
         self._clock = QTimer(self)

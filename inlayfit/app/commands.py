@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, Qt
 
 from inlayfit.app import help_pages
 from inlayfit.app.bench import Bench
+from inlayfit.app.core_words import core_error
 from inlayfit.app.settings_page import SettingsPage
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings, settings_file, write_settings
@@ -72,7 +73,7 @@ def keep_settings(bench: Bench, settings: Settings) -> None:
     try:
         write_settings(settings, bench.settings_file or settings_file())
     except InlayfitError as error:
-        bench.notice.complain(str(error))
+        bench.notice.complain(core_error(error))
 
 
 def _type_size(bench: Bench) -> None:

@@ -1,16 +1,28 @@
 """Words that come from the layers below, which know no Qt, in the window's language.
 
-The list names every one of them, so that Qt's translation tools find them; `core` looks one up. Words that
-are not listed (a material's name, a file's) come back as they are.
+A `Worded` is put together anew from its pattern, which the translation tools find where it stands. Single
+words are named here for them. Words that are neither (a material's name, a file's) come back as they are.
 """
 
 from __future__ import annotations
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
+from inlayfit.errors import InlayfitError
+from inlayfit.wording import said
+
 
 def core(text: str) -> str:
     """The text in the window's language."""
+    return said(text, _translated)
+
+
+def core_error(error: Exception) -> str:
+    """What an error says, in the window's language; the name of one that says nothing."""
+    return core(error.message) if isinstance(error, InlayfitError) else str(error) or type(error).__name__
+
+
+def _translated(text: str) -> str:
     return QCoreApplication.translate("core", text)
 
 
@@ -146,5 +158,7 @@ CORE_WORDS: tuple[object, ...] = (
     QT_TRANSLATE_NOOP("core", "Use a snug clearance"),
     QT_TRANSLATE_NOOP("core", "Its corners are sharp"),
     QT_TRANSLATE_NOOP("core", "Cut the plug"),
+    QT_TRANSLATE_NOOP("core", "Change the fit sentence."),
+    QT_TRANSLATE_NOOP("core", "1,000"),
 )
-"""Every word the layers below hand to the window, but the sentences of findings, which stay in English."""
+"""Every single word the layers below hand to the window."""

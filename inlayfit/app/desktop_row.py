@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from inlayfit.app.core_words import core_error
 from inlayfit.app.form_row import LABEL_PX
 from inlayfit.app.tasks import LatestTask
 from inlayfit.document import desktop_entry
@@ -107,4 +108,4 @@ class DesktopRow(QWidget):
 
     @Slot(int, object)
     def _on_task_failed(self, _number: int, error: Exception) -> None:
-        self._say(str(error) if isinstance(error, InlayfitError) else type(error).__name__)
+        self._say(core_error(error))

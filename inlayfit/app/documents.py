@@ -17,7 +17,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import prompts
-from inlayfit.app.core_words import core
+from inlayfit.app.core_words import core, core_error
 from inlayfit.app.export_words import export_options, files_of, has_kerf, written_words
 from inlayfit.app.opening import (
     Opener,
@@ -182,7 +182,7 @@ class Documents(QObject):
         try:
             state = sample_state(in_unit(State(), self._session.settings))
         except InlayfitError as error:
-            self.complained.emit(str(error))
+            self.complained.emit(core_error(error))
             return
         self._session.start(state, title=self.tr("Sample"))
 
@@ -285,7 +285,7 @@ class Documents(QObject):
         try:
             save_project(self._session.state, path)
         except InlayfitError as error:
-            self.complained.emit(str(error))
+            self.complained.emit(core_error(error))
             return False
         self._session.mark_saved(path)
         self._remember(self._session.solution)
@@ -346,12 +346,12 @@ class Documents(QObject):
         self.said.emit(self.tr("Wrote {0} into {1}").format(what, folder) + written_words(written))
         blocks = [f.message for f in written.findings if f.severity is Severity.BLOCK and not f.fixed]
         if blocks:
-            self.complained.emit(blocks[0])
+            self.complained.emit(core(blocks[0]))
 
     @Slot(int, object)
     def _on_writer_failed(self, _number: int, error: Exception) -> None:
         if isinstance(error, InlayfitError):
-            self.complained.emit(str(error))
+            self.complained.emit(core_error(error))
         else:
             self.complained.emit(
                 self.tr("Writing failed ({0}); nothing was changed.").format(type(error).__name__)
@@ -370,7 +370,7 @@ class Documents(QObject):
             return
         results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
         problems = {i: a.problem for i, a in solution.solved.items()}
-        said = verdict(state, results, checks(state, results, problems), core)
+        said = verdict(state, results, checks(state, results, problems, core), core)
         self.recent = with_work(self.recent, path.resolve(), state, said.headline)
         write_recent(self.recent, self._recent_file)
         self.recent_changed.emit(self.recent)
@@ -402,7 +402,7 @@ class Documents(QObject):
             try:
                 state = recovery.state()
             except InlayfitError as error:
-                self.complained.emit(str(error))
+                self.complained.emit(core_error(error))
                 continue
             if answer is Rescue.SHOW_BOTH:
                 others.append((state, recovery))

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
+from inlayfit.app.core_words import core_error
 from inlayfit.app.tasks import LatestTask
 from inlayfit.document.project_file import load_project, looks_like_project
 from inlayfit.document.settings import Settings
@@ -23,6 +24,7 @@ from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
 from inlayfit.geometry.path import Points
 from inlayfit.progress import Progress
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 if TYPE_CHECKING:
     from inlayfit.document.imports import Imported
@@ -83,8 +85,9 @@ def source_of(path: Path) -> Source:
     try:
         data = path.read_bytes()
     except OSError as error:
-        reason = (error.strerror or "it cannot be read").lower()
-        message = f"{path.name} was not opened: {reason}; choose another file."
+        message = Worded(
+            "“{name}” could not be read; check its name, its folder and its permissions.", name=path.name
+        )
         raise NotADrawingError(message, path=path) from error
     return Source(str(path), hashlib.sha256(data).hexdigest(), len(data))
 
@@ -168,11 +171,10 @@ class Opener(QObject):
     @Slot(int, object)
     def _on_task_failed(self, _number: int, error: Exception) -> None:
         if isinstance(error, InlayfitError):
-            self.failed.emit(str(error))
+            self.failed.emit(core_error(error))
         else:
-            self.failed.emit(
-                f"The file could not be read ({type(error).__name__}); please report it with the file."
-            )
+            words = self.tr("The file could not be read ({0}); please report it with the file.")
+            self.failed.emit(words.format(type(error).__name__))
 
 
 def settings_used(settings: Settings) -> SettingsUsed:

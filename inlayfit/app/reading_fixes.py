@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-import re
 from enum import StrEnum
 
 from PySide6.QtCore import QCoreApplication
 
 from inlayfit.finding import Finding
+from inlayfit.measures import Measure
+from inlayfit.wording import values_of
 
 
 class Part(StrEnum):
@@ -32,7 +33,7 @@ _PARTS = {
     "construction-skipped": Part.LAYERS,
     "hidden-skipped": Part.LAYERS,
 }
-_AWAY = re.compile(r"is ([\d.]+) mm away")
+
 _WIDEST_GAP_MM = 1.0
 
 
@@ -55,10 +56,10 @@ def label_for(finding: Finding) -> str:
 
 def gap_that_closes(finding: Finding) -> float | None:
     """A tolerance that closes the gap of a note, in whole hundredths; None if it is too wide for one."""
-    found = _AWAY.search(finding.message)
-    if found is None:
+    away = values_of(finding.message).get("away")
+    if not isinstance(away, Measure):
         return None
-    gap_mm = (math.floor(float(found[1]) * 100 + 0.05) + 1) / 100
+    gap_mm = (math.floor(away.numbers[0] * 100 + 0.05) + 1) / 100
     return gap_mm if gap_mm <= _WIDEST_GAP_MM else None
 
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication, QObject, Qt, Slot
 from PySide6.QtWidgets import QWidget
 
+from inlayfit.app.core_words import core_error
 from inlayfit.app.documents import Documents
 from inlayfit.app.reading_fixes import Part, gap_that_closes, part_for
 from inlayfit.app.reading_page import ReadingPage
@@ -73,7 +74,7 @@ class Rereading(QObject):
     @Slot(int, object)
     def _on_looker_failed(self, _number: int, error: Exception) -> None:
         if isinstance(error, InlayfitError):
-            self._documents.complained.emit(str(error))
+            self._documents.complained.emit(core_error(error))
         else:
             words = _tr("The drawing could not be looked at ({0}); open it again.")
             self._documents.complained.emit(words.format(type(error).__name__))

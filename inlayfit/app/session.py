@@ -16,7 +16,7 @@ from types import MappingProxyType
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
-from inlayfit.app.core_words import core
+from inlayfit.app.core_words import core, core_error
 from inlayfit.app.solving import Solution, Solved, solve_chosen
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.undo import SwapState
@@ -167,7 +167,7 @@ class Session(QObject):
         try:
             edit = make(self._state)
         except InlayfitError as error:
-            self.refused.emit(str(error))
+            self.refused.emit(core_error(error))
             return False
         self.perform(edit, initiator=initiator)
         return True
@@ -306,7 +306,7 @@ class Session(QObject):
 
     @Slot(int, object)
     def _on_solver_failed(self, _number: int, error: Exception) -> None:
-        self.solve_failed.emit(str(error) or type(error).__name__)
+        self.solve_failed.emit(core_error(error))
 
     @Slot(bool)
     def _on_undo_stack_clean_changed(self, _clean: bool) -> None:

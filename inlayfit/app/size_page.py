@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from inlayfit.app.core_words import core_error
 from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.document.measured import circle, rectangle, slot
@@ -112,7 +113,7 @@ class SizePage(QDialog):
             try:
                 self._outline()
             except SpecError as error:
-                refusal = str(error)
+                refusal = core_error(error)
         self.refusal.setText(refusal)
         self.refusal.setVisible(bool(refusal))
         self.use_button.setAccessibleDescription(refusal)

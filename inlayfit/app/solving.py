@@ -103,7 +103,7 @@ def _solve_one(
         result = solve(outline.region, spec, tolerance=PREVIEW if is_preview else EXACT, progress=watched)
     except InlayfitError as error:
         progress.raise_if_cancelled()
-        return Solved(outline, fitting.spec, None, str(error))
+        return Solved(outline, fitting.spec, None, error.message)
     progress.raise_if_cancelled()
     return Solved(outline, fitting.spec, result, scene=picture_of(outline, fitting, result))
 

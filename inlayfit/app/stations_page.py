@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core, core_error
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, describe, fit_pocket
@@ -167,9 +168,11 @@ class StationsPage(QDialog):
                 readings = [row.reading() for row in taken]
                 self.model = fit_pocket(readings, repeatability_mm=self.repeats.mm)
             except SpecError as error:
-                refusal = str(error)
+                refusal = core_error(error)
         self._show_residuals(taken)
-        told = refusal or "\n".join(describe(self.model, unit=self._unit)) if self.model else refusal
+        told = (
+            refusal or "\n".join(map(core, describe(self.model, unit=self._unit))) if self.model else refusal
+        )
         self.answer.setText(told)
         self.answer.setFont(theme.font(theme.BASE))
         self.use_button.setAccessibleDescription(told)

@@ -14,8 +14,10 @@ from typing import Any, TypeAlias
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal, Slot
 
+from inlayfit.app.core_words import core
 from inlayfit.errors import Cancelled
 from inlayfit.progress import Progress
+from inlayfit.wording import Worded
 
 Work: TypeAlias = Callable[[Progress], Any]
 
@@ -87,7 +89,7 @@ class LatestTask(QObject):
         self._last_number += 1
         number = self._last_number
         request = _Request(number, work)
-        request.progress = Progress(lambda part, note: self._post.reported.emit(number, part, note))
+        request.progress = Progress(lambda part, note: self._post.reported.emit(number, part, _note(note)))
         if self._closed:
             return number
         if self._running is None:
@@ -141,3 +143,8 @@ class LatestTask(QObject):
             self.failed.emit(ended.number, error)
         else:
             self.finished.emit(ended.number, answer)
+
+
+def _note(note: str) -> str:
+    """What the work does now, in the window's language; a name stays."""
+    return core(note) if isinstance(note, Worded) else note

@@ -146,7 +146,7 @@ class WorkPage(QWidget):
         session, solution = self._session, self._session.solution
         results = session.results
         problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
-        self.checks = checks(state, results, problems)
+        self.checks = checks(state, results, problems, core)
         scene = self._scenes.scene(state, solution)
         self.map.set_scene(scene)
         lead = state.chosen[0] if state.chosen else None

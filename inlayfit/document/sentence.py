@@ -8,16 +8,16 @@ reader says.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from string import Formatter
-from typing import TypeAlias
 
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, corner_words
 from inlayfit.document.state import Fitting, HalfName, StackNumbers
 from inlayfit.fit.feel import SEED_ZONES
 from inlayfit.fit.spec import HalfSpec
 from inlayfit.units import Unit, format_entry, format_length, format_per_side
+from inlayfit.wording import Say
 
 PATTERN = (
     "{plug}, {plug_state} with {plug_cutter}, into {pocket}, {pocket_state} with {pocket_cutter}, "
@@ -29,10 +29,6 @@ PLACES = (
     "plug", "plug_state", "plug_cutter", "pocket", "pocket_state", "pocket_cutter", "feel", "clearance",
     "overall", "corners", "allowance", "seat", "glue", "facing",
 )  # fmt: skip
-
-
-Say: TypeAlias = Callable[[str], str]
-"""Puts a word or pattern into another language; `str` leaves it as it is."""
 
 
 @dataclass(frozen=True, slots=True)

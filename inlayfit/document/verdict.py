@@ -6,16 +6,17 @@ The claim rests on the smallest gap, never on the mean, and on the heaviest open
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
-from inlayfit.document.in_unit import finding_in_unit
+from inlayfit.document.in_unit import text_in_unit
 from inlayfit.document.remedies import BOTH_CUT_CODE, Fix, fix_for
-from inlayfit.document.sentence import Say, overall_words
-from inlayfit.document.state import State
+from inlayfit.document.sentence import overall_words
+from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
 from inlayfit.units import Unit, format_length
+from inlayfit.wording import Say, said
 
 
 class Answer(StrEnum):
@@ -55,26 +56,40 @@ class Verdict:
     check: Check | None = None
 
 
-def checks(state: State, results: Mapping[str, FitResult], problems: Mapping[str, str]) -> tuple[Check, ...]:
-    """Every check of what is chosen and of the drawing: block, warn, note; the lead's first."""
+def checks(
+    state: State, results: Mapping[str, FitResult], problems: Mapping[str, str], say: Say = str
+) -> tuple[Check, ...]:
+    """Every check of what is chosen and of the drawing: block, warn, note; the lead's first.
+
+    Their sentences are in the document's unit, and in the language of `say`.
+    """
     found: list[Check] = []
+
+    def shown(text: str) -> str:
+        return said(text_in_unit(text, state.unit), say)
+
+    def check(finding: Finding, fitting: Fitting | None) -> Check:
+        words = replace(finding, message=shown(finding.message), remedy=shown(finding.remedy))
+        return Check(words, fitting.outline_id, fix_for(finding, fitting)) if fitting else Check(words)
+
     for fitting in state.chosen_fittings:
         outline_id = fitting.outline_id
         if problems.get(outline_id):
-            finding = problem_finding(problems[outline_id], both_made=_both_made(state, outline_id))
-            found.append(Check(finding_in_unit(finding, state.unit), outline_id, fix_for(finding, fitting)))
+            both_made = _both_made(state, outline_id)
+            problem = problem_finding(shown(problems[outline_id]), both_made=both_made, say=say)
+            found.append(check(problem, fitting))
         result = results.get(outline_id)
         for finding in result.findings if result is not None else ():
-            found.append(Check(finding_in_unit(finding, state.unit), outline_id, fix_for(finding, fitting)))
-    found += [Check(finding_in_unit(finding, state.unit)) for finding in state.findings]
+            found.append(check(finding, fitting))
+    found += [check(finding, None) for finding in state.findings]
     order = {id(f): n for n, f in enumerate(heaviest_first([c.finding for c in found]))}
     return tuple(sorted(found, key=lambda check: order[id(check.finding)]))
 
 
-def problem_finding(problem: str, *, both_made: bool) -> Finding:
-    """The finding for a fitting that could not be solved."""
+def problem_finding(problem: str, *, both_made: bool, say: Say = str) -> Finding:
+    """The finding for a fitting that could not be solved; a refusal ends with what to do."""
     what, _, remedy = problem.partition(";")
-    remedy = (remedy.strip().rstrip(".") or "Change the fit sentence") + "."
+    remedy = remedy.strip().rstrip(".") + "." if remedy.strip() else say("Change the fit sentence.")
     return Finding(
         BOTH_CUT_CODE if both_made else "not-solved",
         Severity.BLOCK,

@@ -21,12 +21,14 @@ from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import PROMISED_MM, FitResult, Half, Spot, WallGap
 from inlayfit.fit.spec import FitSpec, HalfState
 from inlayfit.geometry.path import Points
-from inlayfit.units import Unit, format_length, format_per_side
+from inlayfit.measures import Measure, at, length, per_side
+from inlayfit.units import Unit, format_per_side
+from inlayfit.wording import Worded
 
 _FELT_MM = 0.005  # less than this is neither felt nor filed; common practice, no source
 _MOST_AT_THE_BENCH_MM = 0.5  # more is remade, not filed; common practice, no source
 _MOST_NAMED = 5
-_TOO_MUCH = "That is too much for a file: remake one half, or choose another partner."
+_TOO_MUCH = Worded("That is too much for a file: remake one half, or choose another partner.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,33 +162,42 @@ def _with_bench_remedy(finding: Finding, result: FitResult) -> Finding:
     if result.spec.clearance_mm - result.gap.min_mm > _MOST_AT_THE_BENCH_MM:
         return replace(finding, remedy=_TOO_MUCH)
     if _workable(result.spec):
-        return replace(finding, remedy="Work the spots listed, try it, and measure again; do not force it.")
-    return replace(finding, remedy="Both are finished: remake one, or choose another partner.")
+        remedy = Worded("Work the spots listed, try it, and measure again; do not force it.")
+        return replace(finding, remedy=remedy)
+    return replace(finding, remedy=Worded("Both are finished: remake one, or choose another partner."))
 
 
 def _ease(work: BenchWork) -> Finding:
-    x, y = work.place_mm
-    along = f" along {work.length_mm:.1f} mm of wall" if work.length_mm >= 0.05 else ""
-    gap = format_per_side(work.gap_mm, Unit.MM, with_unit=True)
-    off = format_length(work.take_off_mm, Unit.MM)
+    is_stretch = work.length_mm >= 0.05
+    off = length(work.take_off_mm)
     return Finding(
         "ease-here",
         Severity.WARN,
-        f"At x {x:.2f}, y {y:.2f} the gap is {gap}, {off} per side less than wanted{along}.".replace(
-            " -", " \u2212"
+        Worded(
+            "At {place} the gap is {gap}, {off} per side less than wanted{along}.",
+            place=at(work.place_mm),
+            gap=per_side(work.gap_mm),
+            off=off,
+            along=Worded(" along {stretch} of wall", stretch=length(work.length_mm, ".1f"))
+            if is_stretch
+            else "",
         ),
         _remedy(work, off),
         work.place_mm,
     )
 
 
-def _remedy(work: BenchWork, off: str) -> str:
+def _remedy(work: BenchWork, off: Measure) -> Worded:
     if work.take_off_mm > _MOST_AT_THE_BENCH_MM:
         return _TOO_MUCH
     if not work.halves:
-        return "Neither half may be worked there: remake one, or choose another partner."
-    first = f"File, scrape or pare {off} per side off the {work.halves[0].value} there"
-    return f"{first}, or off the pocket." if len(work.halves) == 2 else f"{first}."
+        return Worded("Neither half may be worked there: remake one, or choose another partner.")
+    half = work.halves[0]
+    if len(work.halves) == 1:
+        return Worded("File, scrape or pare {off} per side off the {half} there.", off=off, half=half)
+    return Worded(
+        "File, scrape or pare {off} per side off the {half} there, or off the pocket.", off=off, half=half
+    )
 
 
 def _more(works: Sequence[BenchWork]) -> Finding:
@@ -194,19 +205,20 @@ def _more(works: Sequence[BenchWork]) -> Finding:
     return Finding(
         "ease-more",
         Severity.NOTE,
-        f"{rest} more {'spot is' if rest == 1 else 'spots are'} tighter than wanted, none as tight as these.",
-        "Work the named spots first, then measure again; fit.json lists all.",
+        Worded("1 more spot is tighter than wanted, none as tight as these.")
+        if rest == 1
+        else Worded("{rest} more spots are tighter than wanted, none as tight as these.", rest=rest),
+        Worded("Work the named spots first, then measure again; fit.json lists all."),
         works[_MOST_NAMED].place_mm,
     )
 
 
 def _loose(result: FitResult) -> Finding:
     spare = result.gap.min_mm - result.spec.clearance_mm
-    amount = format_per_side(spare, Unit.MM, with_unit=True)
     return Finding(
         "looser-than-wanted",
         Severity.WARN,
-        f"Even at its tightest spot the fit is {amount} looser than wanted.",
-        f"Shim each wall by {format_length(spare, Unit.MM)}, remake the plug, or choose another partner.",
+        Worded("Even at its tightest spot the fit is {spare} looser than wanted.", spare=per_side(spare)),
+        Worded("Shim each wall by {spare}, remake the plug, or choose another partner.", spare=length(spare)),
         result.gap.tightest[0].place_mm if result.gap.tightest else None,
     )

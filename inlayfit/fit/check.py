@@ -13,21 +13,14 @@ from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.width import Passage
+from inlayfit.measures import area, at, length, per_side
+from inlayfit.wording import Worded
 
 _SEEN_MM = 0.005  # a corner rounded by less cannot be felt with a fingernail; common practice, no source
 
 
-def _mm(value: float, digits: int = 3) -> str:
-    return f"{value:.{digits}f}".replace("-", "\u2212")
-
-
-def _per_side(clearance_mm: float) -> str:
-    each = round(clearance_mm, 3)
-    return f"{_mm(each)} mm per side ({_mm(2 * each)} overall)"
-
-
-def _at(place: tuple[float, float]) -> str:
-    return f"x {_mm(place[0], 2)}, y {_mm(place[1], 2)}"
+def _per_side(gap_mm: float) -> Worded:
+    return per_side(round(gap_mm, 3), unit_twice=False)
 
 
 def of_reach(
@@ -47,12 +40,12 @@ def of_reach(
 
 
 _UNREACHED = {
-    (ResidueKind.LOST_PIECE, Half.POCKET): "is larger than a part of the pocket",
-    (ResidueKind.LOST_PIECE, Half.PLUG): "is larger than a hole of the plug",
-    (ResidueKind.NECK, Half.POCKET): "cannot pass a passage of the pocket",
-    (ResidueKind.NECK, Half.PLUG): "cannot pass a slot of the plug",
-    (ResidueKind.DEAD_END, Half.POCKET): "cannot enter a narrow end of the pocket",
-    (ResidueKind.DEAD_END, Half.PLUG): "cannot enter a narrow slot of the plug",
+    (ResidueKind.LOST_PIECE, Half.POCKET): Worded("is larger than a part of the pocket"),
+    (ResidueKind.LOST_PIECE, Half.PLUG): Worded("is larger than a hole of the plug"),
+    (ResidueKind.NECK, Half.POCKET): Worded("cannot pass a passage of the pocket"),
+    (ResidueKind.NECK, Half.PLUG): Worded("cannot pass a slot of the plug"),
+    (ResidueKind.DEAD_END, Half.POCKET): Worded("cannot enter a narrow end of the pocket"),
+    (ResidueKind.DEAD_END, Half.PLUG): Worded("cannot enter a narrow slot of the plug"),
 }
 _CODES = {
     ResidueKind.LOST_PIECE: "cutter-too-large",
@@ -63,14 +56,22 @@ _CODES = {
 
 def _unreached(residue: Residue, half: HalfSpec, which: Half, narrow: tuple[Passage, ...]) -> Finding:
     wide = [passage for passage in narrow if _is_of(passage, residue)]
-    size = f", {_mm(wide[0].width, 2)} mm wide" if wide else ""
-    passes = f"Take a cutter of {_mm(_rounded_down(wide[0].width), 2)} mm or less" if wide else ""
+    size = Worded(", {width} wide", width=length(wide[0].width, ".2f")) if wide else ""
+    remedy = Worded("Take a smaller cutter, or widen the outline there.")
+    if wide:
+        passes = length(_rounded_down(wide[0].width), ".2f")
+        remedy = Worded("Take a cutter of {passes} or less, or widen the outline there.", passes=passes)
     return Finding(
         _CODES[residue.kind],
         Severity.WARN if residue.kind is ResidueKind.DEAD_END else Severity.BLOCK,
-        f"The {_mm(2 * half.radius_mm, 2)} mm cutter {_UNREACHED[residue.kind, which]} at "
-        f"{_at(residue.place)}{size}; the fit leaves it out.",
-        f"{passes or 'Take a smaller cutter'}, or widen the outline there.",
+        Worded(
+            "The {cutter} cutter {fails} at {place}{size}; the fit leaves it out.",
+            cutter=length(2 * half.radius_mm, ".2f"),
+            fails=_UNREACHED[residue.kind, which],
+            place=at(residue.place),
+            size=size,
+        ),
+        remedy,
         wide[0].place if wide else residue.place,
     )
 
@@ -85,15 +86,28 @@ def _rounded_down(width: float) -> float:
 
 def _corners_rounded(corners: list[Residue], half: HalfSpec) -> Finding:
     largest = max(corners, key=lambda residue: residue.depth)
-    count = "1 corner is" if len(corners) == 1 else f"{len(corners)} corners are"
     return Finding(
         "corners-rounded",
         Severity.NOTE,
-        f"{count} rounded to the {_mm(half.radius_mm, 2)} mm radius of the pocket's cutter; "
-        f"at most {_mm(largest.depth, 2)} mm of the drawing is left, at {_at(largest.place)}.",
-        "Both halves match; choose another corner relief to keep the corners sharp.",
+        Worded(
+            "{corners} rounded to the {radius} radius of the pocket's cutter; "
+            "at most {depth} of the drawing is left, at {place}.",
+            corners=_corners_are(len(corners)),
+            radius=length(half.radius_mm, ".2f"),
+            depth=length(largest.depth, ".2f"),
+            place=at(largest.place),
+        ),
+        Worded("Both halves match; choose another corner relief to keep the corners sharp."),
         largest.place,
     )
+
+
+def _corners_are(count: int) -> Worded:
+    return Worded("1 corner is") if count == 1 else Worded("{count} corners are", count=count)
+
+
+def _corners(count: int) -> Worded:
+    return Worded("1 corner") if count == 1 else Worded("{count} corners", count=count)
 
 
 def of_conflict(left: tuple[Residue, ...]) -> list[Finding]:
@@ -102,8 +116,11 @@ def of_conflict(left: tuple[Residue, ...]) -> list[Finding]:
         Finding(
             "cutters-conflict",
             Severity.BLOCK,
-            f"At {_at(residue.place)} what the plug's cutter needs is too narrow for the pocket's cutter.",
-            "Take a smaller cutter for one half, or relieve the corners instead of rounding them.",
+            Worded(
+                "At {place} what the plug's cutter needs is too narrow for the pocket's cutter.",
+                place=at(residue.place),
+            ),
+            Worded("Take a smaller cutter for one half, or relieve the corners instead of rounding them."),
             residue.place,
         )
         for residue in left
@@ -118,17 +135,22 @@ def of_given_half(sharper: tuple[Residue, ...], half: HalfSpec, which: Half) -> 
         _unreached(residue, half, which, ()) for residue in sharper if residue.kind is ResidueKind.LOST_PIECE
     ]
     largest = max(sharper, key=lambda residue: residue.depth)
-    count = "1 corner" if len(sharper) == 1 else f"{len(sharper)} corners"
-    other = "plug" if which is Half.POCKET else "pocket"
+    other = Half.PLUG if which is Half.POCKET else Half.POCKET
     return [
         *lost,
         Finding(
             "sharper-than-cutter",
             Severity.WARN,
-            f"The {which.value} is called cut, but {count} of its outline cannot be what a "
-            f"{_mm(2 * half.radius_mm, 2)} mm cutter leaves (first at {_at(largest.place)}); the {other} "
-            "is fitted to what the cutter leaves there.",
-            f"If those corners really are sharp, set the {which.value}'s cutter to 0.",
+            Worded(
+                "The {half} is called cut, but {corners} of its outline cannot be what a {cutter} cutter "
+                "leaves (first at {place}); the {other} is fitted to what the cutter leaves there.",
+                half=which,
+                corners=_corners(len(sharper)),
+                cutter=length(2 * half.radius_mm, ".2f"),
+                place=at(largest.place),
+                other=other,
+            ),
+            Worded("If those corners really are sharp, set the {half}'s cutter to 0.", half=which),
             largest.place,
         ),
     ]
@@ -144,8 +166,11 @@ def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
             Finding(
                 "clearance-eats-plug",
                 Severity.BLOCK,
-                f"A clearance of {_per_side(spec.clearance_mm)} leaves nothing of the plug.",
-                "Give a smaller clearance; check its unit.",
+                Worded(
+                    "A clearance of {clearance} leaves nothing of the plug.",
+                    clearance=_per_side(spec.clearance_mm),
+                ),
+                Worded("Give a smaller clearance; check its unit."),
                 (float(point.x), float(point.y)),
             )
         ]
@@ -159,9 +184,12 @@ def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
                 Finding(
                     "clearance-eats-piece",
                     Severity.BLOCK,
-                    f"A clearance of {_per_side(spec.clearance_mm)} leaves nothing of the piece at "
-                    f"{_at(place)}.",
-                    "Give a smaller clearance, or leave that outline out.",
+                    Worded(
+                        "A clearance of {clearance} leaves nothing of the piece at {place}.",
+                        clearance=_per_side(spec.clearance_mm),
+                        place=at(place),
+                    ),
+                    Worded("Give a smaller clearance, or leave that outline out."),
                     place,
                 )
             )
@@ -172,9 +200,12 @@ def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
             Finding(
                 "plug-in-pieces",
                 Severity.WARN,
-                f"The clearance takes the plug apart into {len(target.polygons)} pieces; the smallest is at "
-                f"{_at(place)}.",
-                "Give a smaller clearance, or widen the outline where it is thin.",
+                Worded(
+                    "The clearance takes the plug apart into {count} pieces; the smallest is at {place}.",
+                    count=len(target.polygons),
+                    place=at(place),
+                ),
+                Worded("Give a smaller clearance, or widen the outline where it is thin."),
                 place,
             )
         )
@@ -215,8 +246,12 @@ def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
             Finding(
                 "bites",
                 Severity.BLOCK,
-                f"The plug will not go in: it bites {_per_side(-gap.min_mm)} at {_at(spot.place_mm)}.",
-                "Relieve the corner, give more clearance, or let the other half give way.",
+                Worded(
+                    "The plug will not go in: it bites {bite} at {place}.",
+                    bite=_per_side(-gap.min_mm),
+                    place=at(spot.place_mm),
+                ),
+                Worded("Relieve the corner, give more clearance, or let the other half give way."),
                 spot.place_mm,
             )
         ]
@@ -225,8 +260,13 @@ def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
             Finding(
                 "interference",
                 Severity.NOTE,
-                f"The plug is larger than the pocket by {_per_side(-spec.clearance_mm)}: press it in.",
-                "Load it straight, wear eye protection, and keep hands clear; brittle stock may crack.",
+                Worded(
+                    "The plug is larger than the pocket by {interference}: press it in.",
+                    interference=_per_side(-spec.clearance_mm),
+                ),
+                Worded(
+                    "Load it straight, wear eye protection, and keep hands clear; brittle stock may crack."
+                ),
                 gap.tightest[0].place_mm,
             )
         ]
@@ -237,22 +277,28 @@ def _of_eaten_plug(cut: ReliefCut) -> Finding:
     return Finding(
         "relief-eats-plug",
         Severity.BLOCK,
-        f"Relieving the plug's corners leaves nothing of it, first at {_at(cut.place_mm)}.",
-        "Take a smaller cutter for the plug.",
+        Worded(
+            "Relieving the plug's corners leaves nothing of it, first at {place}.", place=at(cut.place_mm)
+        ),
+        Worded("Take a smaller cutter for the plug."),
         cut.place_mm,
     )
 
 
 def _of_reliefs(which: Half, cuts: tuple[ReliefCut, ...]) -> Finding:
     largest = max(cuts, key=lambda cut: cut.bite_mm)
-    area = sum(cut.area_mm2 for cut in cuts)
-    count = "1 corner is" if len(cuts) == 1 else f"{len(cuts)} corners are"
     return Finding(
         "relieved",
         Severity.NOTE,
-        f"{count} relieved in the {which.value}: {_mm(area, 2)} mm² removed, the largest bite "
-        f"{_mm(largest.bite_mm, 2)} mm at {_at(largest.place_mm)}.",
-        "Look at the relieved corners: what is removed there shows as a gap.",
+        Worded(
+            "{corners} relieved in the {half}: {removed} removed, the largest bite {bite} at {place}.",
+            corners=_corners_are(len(cuts)),
+            half=which,
+            removed=area(sum(cut.area_mm2 for cut in cuts)),
+            bite=length(largest.bite_mm, ".2f"),
+            place=at(largest.place_mm),
+        ),
+        Worded("Look at the relieved corners: what is removed there shows as a gap."),
         largest.place_mm,
     )
 
@@ -261,9 +307,13 @@ def _of_led_over(which: Half, cut: ReliefCut) -> Finding:
     return Finding(
         "relief-wide",
         Severity.WARN,
-        f"No straight plunge clears the {which.value} at {_at(cut.place_mm)}: {_mm(cut.area_mm2, 2)} mm² are "
-        "removed there.",
-        "Take a smaller cutter for this half if so large a gap must not show.",
+        Worded(
+            "No straight plunge clears the {half} at {place}: {removed} are removed there.",
+            half=which,
+            place=at(cut.place_mm),
+            removed=area(cut.area_mm2),
+        ),
+        Worded("Take a smaller cutter for this half if so large a gap must not show."),
         cut.place_mm,
     )
 
@@ -275,14 +325,18 @@ def _of_hand_work(which: Half, half: HalfResult) -> list[Finding]:
     largest = max(pieces, key=lambda piece: piece.area)
     point = shapely.point_on_surface(largest)
     place = (float(point.x), float(point.y))
-    count = "1 corner" if len(pieces) == 1 else f"{len(pieces)} corners"
     return [
         Finding(
             "hand-work",
             Severity.WARN,
-            f"{count} of the {which.value} must be pared by hand before the plug goes in; the largest is at "
-            f"{_at(place)}.",
-            "Pare to the drawn line with a sharp chisel or file, away from the other hand.",
+            Worded(
+                "{corners} of the {half} must be pared by hand before the plug goes in; "
+                "the largest is at {place}.",
+                corners=_corners(len(pieces)),
+                half=which,
+                place=at(place),
+            ),
+            Worded("Pare to the drawn line with a sharp chisel or file, away from the other hand."),
             place,
         )
     ]

@@ -18,7 +18,8 @@ from dataclasses import dataclass
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.result import PROMISED_MM, FitResult
 from inlayfit.fit.spec import FitSpec, HalfSpec
-from inlayfit.units import Unit, format_length, format_per_side
+from inlayfit.measures import length, per_side
+from inlayfit.wording import Worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +37,7 @@ class Faces:
     @property
     def governing(self) -> str:
         """The face that decides whether the plug goes in."""
-        return "bed side" if self.bed_mm < self.show_mm else "show side"
+        return Worded("bed side") if self.bed_mm < self.show_mm else Worded("show side")
 
 
 def faces_of(result: FitResult) -> Faces | None:
@@ -58,20 +59,25 @@ def _half_taper(half: HalfSpec) -> float:
 
 def taper_finding(faces: Faces, spec: FitSpec) -> Finding:
     """What to know about the face that is not seen: it bites, is tight, or is well."""
-    bed = format_per_side(faces.bed_mm, Unit.MM, with_unit=True)
-    told = f"The kerf's taper makes the gap {bed} on the bed side; the {faces.governing} governs."
+    told = Worded(
+        "The kerf's taper makes the gap {bed} on the bed side; the {governing} governs.",
+        bed=per_side(faces.bed_mm),
+        governing=faces.governing,
+    )
     lost = spec.clearance_mm - (faces.bed_mm - faces.show_mm)
-    ask = format_per_side(lost, Unit.MM, with_unit=True)
+    ask = per_side(lost)
     if faces.bed_mm < min(0.0, spec.clearance_mm) - PROMISED_MM:
         return Finding(
             "taper-bites",
             Severity.BLOCK,
-            f"{told} There the plug bites.",
-            f"Ask for {ask}, so that the bed side has what is wanted, or cut with less taper.",
+            Worded("{told} There the plug bites.", told=told),
+            Worded(
+                "Ask for {ask}, so that the bed side has what is wanted, or cut with less taper.", ask=ask
+            ),
         )
     if faces.bed_mm < faces.show_mm - PROMISED_MM:
-        return Finding(
-            "taper", Severity.WARN, told, f"Ask for {ask} if the bed side must have what is wanted."
-        )
-    more = format_length(faces.bed_mm - faces.show_mm, Unit.MM)
-    return Finding("taper", Severity.NOTE, told, f"Expect {more} more gap per side below than is seen.")
+        remedy = Worded("Ask for {ask} if the bed side must have what is wanted.", ask=ask)
+        return Finding("taper", Severity.WARN, told, remedy)
+    more = length(faces.bed_mm - faces.show_mm)
+    remedy = Worded("Expect {more} more gap per side below than is seen.", more=more)
+    return Finding("taper", Severity.NOTE, told, remedy)

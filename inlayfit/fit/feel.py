@@ -19,6 +19,7 @@ from enum import StrEnum
 from itertools import pairwise
 
 from inlayfit.errors import SpecError
+from inlayfit.wording import Worded
 
 
 class Feel(StrEnum):
@@ -62,7 +63,7 @@ class FeelZones:
     def __post_init__(self) -> None:
         if any(low >= high for low, high in pairwise(self.edges_mm)):
             raise SpecError(
-                "The feel words' edges must rise from press to rattles; check the trials behind them."
+                Worded("The feel words' edges must rise from press to rattles; check the trials behind them.")
             )
 
     def feel_at(self, clearance_mm: float) -> Feel:

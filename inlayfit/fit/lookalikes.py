@@ -7,7 +7,8 @@ import math
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.orientation import Motion, Need, Orientation, Orientations, orientations
 from inlayfit.fit.result import FitResult
-from inlayfit.units import Unit, format_length
+from inlayfit.measures import length
+from inlayfit.wording import Worded
 
 
 def orientations_of(result: FitResult) -> Orientations:
@@ -22,22 +23,32 @@ def mark_finding(ways: Orientations) -> Finding | None:
     if not wrong:
         return None
     least = min(wrong, key=lambda way: way.misfit_mm)
-    others = f", and {len(wrong) - 1} other ways" if len(wrong) > 2 else ", and one other way"
     return Finding(
         "mark-it",
         Severity.NOTE,
-        f"The plug looks the same {motion_words(least)}{others if len(wrong) > 1 else ''} but does not go in "
-        f"like that: its wall is off by {format_length(least.misfit_mm, Unit.MM)}.",
-        "Mark plug and pocket on the same side before taking the plug off the sheet; never force it.",
+        Worded(
+            "The plug looks the same {motion}{others} but does not go in like that: its wall "
+            "is off by {misfit}.",
+            motion=motion_words(least),
+            others=_others(len(wrong) - 1),
+            misfit=length(least.misfit_mm),
+        ),
+        Worded("Mark plug and pocket on the same side before taking the plug off the sheet; never force it."),
     )
 
 
-def motion_words(way: Orientation) -> str:
+def _others(count: int) -> str:
+    if count > 1:
+        return Worded(", and {count} other ways", count=count)
+    return Worded(", and one other way") if count else ""
+
+
+def motion_words(way: Orientation) -> Worded:
     """In words: turned by 180°, flipped, flipped and turned by 90°."""
     degrees = round(math.degrees(way.angle_rad)) % 360
     if way.motion is Motion.TURNED:
-        return f"turned by {degrees}°"
-    return f"flipped and turned by {degrees}°" if degrees else "flipped"
+        return Worded("turned by {degrees}°", degrees=degrees)
+    return Worded("flipped and turned by {degrees}°", degrees=degrees) if degrees else Worded("flipped")
 
 
 def orientation_sentence(ways: Orientations) -> str:

@@ -52,7 +52,9 @@ from inlayfit.geometry.morphology import dilate, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
 from inlayfit.geometry.transform import Transform
-from inlayfit.units import LARGEST_LENGTH_MM, MINUS, Unit, format_entry, format_length, format_per_side
+from inlayfit.measures import entry, length, per_side
+from inlayfit.units import LARGEST_LENGTH_MM, MINUS, Unit, format_length
+from inlayfit.wording import Worded
 
 REPEATABILITY_MM = 0.01
 """± of one reading, 95 %: pins or an internal micrometer by a careful hand (common practice)."""
@@ -91,11 +93,19 @@ class Reading:
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.nominal_mm) and math.isfinite(self.measured_mm)):
-            raise SpecError(f"A reading in {self.axis} is not a finite number; type both lengths.")
+            raise SpecError(
+                Worded("A reading in {axis} is not a finite number; type both lengths.", axis=self.axis)
+            )
         if self.nominal_mm <= 0 or self.measured_mm <= 0:
-            raise SpecError(f"A reading in {self.axis} is not more than 0; type both widths of the recess.")
+            raise SpecError(
+                Worded(
+                    "A reading in {axis} is not more than 0; type both widths of the recess.", axis=self.axis
+                )
+            )
         if max(self.nominal_mm, self.measured_mm) > LARGEST_LENGTH_MM:
-            raise SpecError(f"A reading in {self.axis} is longer than a kilometre; check its unit.")
+            raise SpecError(
+                Worded("A reading in {axis} is longer than a kilometre; check its unit.", axis=self.axis)
+            )
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,7 +199,9 @@ def fit_pocket(
     """
     for value in (repeatability_mm, offset_matters_mm):
         if not math.isfinite(value) or value <= 0:
-            raise SpecError("A repeatability is more than 0; measure one width several times to learn it.")
+            raise SpecError(
+                Worded("A repeatability is more than 0; measure one width several times to learn it.")
+            )
     taken = tuple(readings)
     x, y = (
         _line([r for r in taken if r.axis is axis], axis, repeatability_mm, offset_matters_mm)
@@ -209,15 +221,23 @@ def _line(readings: Sequence[Reading], axis: Axis, repeatability_mm: float, matt
     count = len(readings)
     if count < 2:
         raise SpecError(
-            f"{axis} has {count or 'no'} reading{'' if count == 1 else 's'}; "
-            "measure at two stations or more, one long and one short."
+            Worded(
+                "{axis} has 1 reading; measure at two stations or more, one long and one short.", axis=axis
+            )
+            if count
+            else Worded(
+                "{axis} has no readings; measure at two stations or more, one long and one short.", axis=axis
+            )
         )
     nominal = np.array([r.nominal_mm for r in readings])
     measured = np.array([r.measured_mm for r in readings])
     if np.ptp(nominal) < _SAME_LENGTH_MM:
         raise SpecError(
-            f"All {axis} readings are of the same length and cannot tell offset from scale; "
-            "measure a longer or a shorter place too."
+            Worded(
+                "All {axis} readings are of the same length and cannot tell offset from scale; "
+                "measure a longer or a shorter place too.",
+                axis=axis,
+            )
         )
     middle, from_middle = nominal.mean(), nominal - nominal.mean()
     spread = float((from_middle**2).sum())
@@ -232,8 +252,12 @@ def _line(readings: Sequence[Reading], axis: Axis, repeatability_mm: float, matt
     )
     if line.offset_half_mm > matters_mm:
         raise SpecError(
-            f"The {axis} readings know the offset only to ± {format_length(line.offset_half_mm, Unit.MM)}; "
-            "measure places that differ more in length, or measure more often."
+            Worded(
+                "The {axis} readings know the offset only to ± {offset}; "
+                "measure places that differ more in length, or measure more often.",
+                axis=axis,
+                offset=length(line.offset_half_mm),
+            )
         )
     _check_sense(line, axis)
     _check_agreement(line, readings, axis, repeatability_mm)
@@ -243,13 +267,21 @@ def _line(readings: Sequence[Reading], axis: Axis, repeatability_mm: float, matt
 def _check_sense(line: _Line, axis: Axis) -> None:
     if abs(line.scale) > LARGEST_SCALE:
         raise SpecError(
-            f"The {axis} readings give a scale of {_percent(line.scale)}, which no machine has; "
-            "check which reading belongs to which width, and the unit."
+            Worded(
+                "The {axis} readings give a scale of {scale}, which no machine has; "
+                "check which reading belongs to which width, and the unit.",
+                axis=axis,
+                scale=_percent(line.scale),
+            )
         )
     if abs(line.offset_mm) > LARGEST_OFFSET_MM:
         raise SpecError(
-            f"The {axis} readings give an offset of {format_length(line.offset_mm, Unit.MM)}, "
-            "which is another cutter; check the readings, and that they are widths of the recess."
+            Worded(
+                "The {axis} readings give an offset of {offset}, "
+                "which is another cutter; check the readings, and that they are widths of the recess.",
+                axis=axis,
+                offset=length(line.offset_mm),
+            )
         )
 
 
@@ -263,9 +295,13 @@ def _check_agreement(line: _Line, readings: Sequence[Reading], axis: Axis, repea
         return
     worst = max(range(len(readings)), key=lambda i: abs(offs[i]))
     raise SpecError(
-        f"The {axis} readings do not lie on one line: the one at "
-        f"{format_entry(readings[worst].nominal_mm, Unit.MM)} is off by "
-        f"{format_length(offs[worst], Unit.MM)}; measure again, or state a larger repeatability."
+        Worded(
+            "The {axis} readings do not lie on one line: the one at {nominal} is off by {off}; "
+            "measure again, or state a larger repeatability.",
+            axis=axis,
+            nominal=entry(readings[worst].nominal_mm),
+            off=length(offs[worst]),
+        )
     )
 
 
@@ -291,7 +327,7 @@ def apply(model: PocketModel, region: Region, *, tolerance: Tolerance = EXACT) -
     scaled = region.moved(Transform.shift(x, y).after(stretch).after(Transform.shift(-x, -y)))
     moved = with_walls_moved(scaled, model.offset_x_mm / 2, model.offset_y_mm / 2, tolerance)
     if moved.is_empty:
-        raise SpecError("By these readings nothing is left of the pocket; check them and their unit.")
+        raise SpecError(Worded("By these readings nothing is left of the pocket; check them and their unit."))
     return moved
 
 
@@ -305,8 +341,12 @@ def parts_changed(before: Region, after: Region) -> tuple[Finding, ...]:
         Finding(
             "measured-pocket-parts-changed",
             Severity.WARN,
-            f"By the readings the pocket has {_parts(*new)} where the drawing has {_parts(*old)}.",
-            "Look at its thinnest walls and narrowest passages, and measure there.",
+            Worded(
+                "By the readings the pocket has {new} where the drawing has {old}.",
+                new=_parts(*new),
+                old=_parts(*old),
+            ),
+            Worded("Look at its thinnest walls and narrowest passages, and measure there."),
         ),
     )
 
@@ -362,7 +402,7 @@ def _swept_boundary(region: Region, x_mm: float, y_mm: float) -> BaseGeometry:
 # --- sentences ---------------------------------------------------------------------------------------
 
 
-def describe(model: PocketModel, *, unit: Unit = Unit.MM) -> tuple[str, str]:
+def describe(model: PocketModel, *, unit: Unit = Unit.MM) -> tuple[Worded, Worded]:
     """One sentence an axis: offset per side and overall, scale, and how surely each is known."""
     known = model.intervals
     return (
@@ -373,13 +413,16 @@ def describe(model: PocketModel, *, unit: Unit = Unit.MM) -> tuple[str, str]:
 
 def _axis_sentence(
     axis: Axis, scale: float, offset_mm: float, scale_known: Interval, offset_known_mm: Interval, unit: Unit
-) -> str:
-    way = "smaller" if offset_mm < 0 else "larger"
+) -> Worded:
     sure = format_length((offset_known_mm[1] - offset_known_mm[0]) / 2, unit, with_unit=False)
-    scale_sure = _percent((scale_known[1] - scale_known[0]) / 2)
-    return (
-        f"{axis}: {format_per_side(abs(offset_mm) / 2, unit, with_unit=True)} {way} at every length, "
-        f"± {sure} overall, and {_percent(scale)} by scale, ± {scale_sure}."
+    return Worded(
+        "{axis}: {offset} {larger} at every length, ± {sure} overall, and {scale} by scale, ± {scale_sure}.",
+        axis=axis,
+        offset=per_side(abs(offset_mm) / 2, unit),
+        larger=Worded("smaller") if offset_mm < 0 else Worded("larger"),
+        sure=sure,
+        scale=_percent(scale),
+        scale_sure=_percent((scale_known[1] - scale_known[0]) / 2),
     )
 
 
@@ -388,7 +431,7 @@ def _percent(share: float) -> str:
     return f"{MINUS if share < 0 and float(number) else ''}{number} %"
 
 
-def _parts(pieces: int, holes: int) -> str:
-    piece = "1 piece" if pieces == 1 else f"{pieces} pieces"
-    island = "1 island" if holes == 1 else f"{holes} islands"
-    return f"{piece} and {island}"
+def _parts(pieces: int, holes: int) -> Worded:
+    piece = Worded("1 piece") if pieces == 1 else Worded("{count} pieces", count=pieces)
+    island = Worded("1 island") if holes == 1 else Worded("{count} islands", count=holes)
+    return Worded("{pieces} and {islands}", pieces=piece, islands=island)

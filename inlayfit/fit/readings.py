@@ -19,6 +19,7 @@ from inlayfit.fit.spec import FitSpec
 from inlayfit.geometry.morphology import opened
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
+from inlayfit.wording import Worded
 
 _NOTHING: tuple[Residue, ...] = ()
 
@@ -39,21 +40,23 @@ def as_measured(
     """
     if spec.pocket.may_move:
         raise SpecError(
-            "Readings are taken in a pocket that exists; set the pocket's state to already cut, "
-            "or leave the readings out."
+            Worded(
+                "Readings are taken in a pocket that exists; set the pocket's state to already cut, "
+                "or leave the readings out."
+            )
         )
     cut, left = drawn, _NOTHING
     if spec.pocket.radius_mm:
         cut = opened(drawn, spec.pocket.radius_mm, tolerance).common(drawn)
         left = residues(drawn, cut, spec.pocket.radius_mm, tolerance)
     if cut.is_empty:
-        raise SpecError("The pocket's cutter is larger than the drawn pocket; check its diameter.")
+        raise SpecError(Worded("The pocket's cutter is larger than the drawn pocket; check its diameter."))
     pocket = apply(model, cut if left else drawn, tolerance=tolerance)
     note = Finding(
         "pocket-as-measured",
         Severity.NOTE,
-        "The plug is fitted to the pocket as measured, not as drawn.",
-        "Compare the residuals of the readings with what one reading repeats to.",
+        Worded("The plug is fitted to the pocket as measured, not as drawn."),
+        Worded("Compare the residuals of the readings with what one reading repeats to."),
     )
     found = (note, *check.of_given_half(left, spec.pocket, Half.POCKET), *parts_changed(cut, pocket))
     return pocket, found

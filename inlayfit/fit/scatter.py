@@ -36,10 +36,21 @@ from inlayfit.fit.tolerance_stack import (
     thickness,
     tolerance_stack,
 )
-from inlayfit.units import Unit, format_length, format_per_side
+from inlayfit.measures import per_side
+from inlayfit.units import Unit, format_length
+from inlayfit.wording import Worded
 
 _MANY_GO_WRONG = 0.05
 _LARGEST_EXPANSION_PER_K = 1e-3
+_NAMES = {
+    "cutter_nominal_mm": Worded("cutter nominal"),
+    "cutter_varies_mm": Worded("cutter varies"),
+    "runout_mm": Worded("runout"),
+    "repeatability_mm": Worded("repeatability"),
+    "thickness_varies_mm": Worded("thickness varies"),
+    "temperature_varies_k": Worded("temperature varies"),
+    "expansion_difference_per_k": Worded("expansion difference per"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,13 +80,16 @@ class MachineErrors:
             value = getattr(self, each.name)
             signed = each.name == "expansion_difference_per_k"
             if not math.isfinite(value) or (value < 0 and not signed):
-                name = each.name.rsplit("_", 1)[0].replace("_", " ")
-                raise SpecError(f"The {name} is 0 or more; give it as a plain length.")
+                raise SpecError(
+                    Worded("The {name} is 0 or more; give it as a plain length.", name=_NAMES[each.name])
+                )
         if abs(self.expansion_difference_per_k) > _LARGEST_EXPANSION_PER_K:
-            raise SpecError("An expansion is a few millionths per kelvin, such as 97e-6; check the number.")
+            raise SpecError(
+                Worded("An expansion is a few millionths per kelvin, such as 97e-6; check the number.")
+            )
         if bool(self.temperature_varies_k) != bool(self.expansion_difference_per_k):
             raise SpecError(
-                "Warmth needs two numbers, the kelvin and the difference in expansion; give both."
+                Worded("Warmth needs two numbers, the kelvin and the difference in expansion; give both.")
             )
 
     @property
@@ -130,7 +144,7 @@ def scatter_of(result: FitResult, errors: MachineErrors, *, depth_mm: float = 0.
     repeats = _repeats(spec, errors)
     found = [*_cutters(spec, errors), *repeats, *_others(result, errors, depth_mm)]
     found += [
-        Contribution("cutter not as its label says", 0.0, shift_mm=effect.clearance_change_mm)
+        Contribution(Worded("cutter not as its label says"), 0.0, shift_mm=effect.clearance_change_mm)
         for effect in cutter_effects(spec, errors)
     ]
     stack = tolerance_stack(spec.clearance_mm, found, zone=WantedZone(*SEED_ZONES.span_mm(feel)))
@@ -149,9 +163,17 @@ def scatter_finding(scatter: Scatter) -> Finding | None:
     return Finding(
         "parts-vary",
         Severity.WARN,
-        f"Only {_percent(shares.wanted)} of parts have the wanted feel ({scatter.feel.value}): "
-        f"{_percent(shares.too_tight)} are tighter, {_percent(shares.too_loose)} looser.",
-        f"The largest error is {scatter.stack.largest}: make it smaller, or cut a few parts and choose.",
+        Worded(
+            "Only {wanted} of parts have the wanted feel ({feel}): {tighter} are tighter, {looser} looser.",
+            wanted=_percent(shares.wanted),
+            feel=scatter.feel,
+            tighter=_percent(shares.too_tight),
+            looser=_percent(shares.too_loose),
+        ),
+        Worded(
+            "The largest error is {largest}: make it smaller, or cut a few parts and choose.",
+            largest=scatter.stack.largest,
+        ),
     )
 
 
@@ -165,7 +187,7 @@ def cutter_effects(spec: FitSpec, errors: MachineErrors) -> tuple[CutterEffect, 
         return ()
     cuts = _cutter_groups(spec)
     if not cuts:
-        raise SpecError("No half is still to be cut with a cutter; leave the nominal diameter out.")
+        raise SpecError(Worded("No half is still to be cut with a cutter; leave the nominal diameter out."))
     effects, refused = [], None
     for diameter, by in cuts:
         try:
@@ -184,13 +206,13 @@ def nominal_findings(spec: FitSpec, errors: MachineErrors) -> list[Finding]:
         change = effect.clearance_change_mm
         if abs(change) < PROMISED_MM:
             continue
-        left = format_per_side(spec.clearance_mm + change, Unit.MM, with_unit=True)
+        left = per_side(spec.clearance_mm + change)
         findings.append(
             Finding(
                 "cutter-not-nominal",
                 Severity.WARN,
-                f"{effect.sentence[:-1]}, to {left}.",
-                "Reckon the path with the measured diameter, and this does not happen.",
+                Worded("{effect}, to {left}.", effect=effect.clause, left=left),
+                Worded("Reckon the path with the measured diameter, and this does not happen."),
             )
         )
     return findings
@@ -225,7 +247,9 @@ def _others(result: FitResult, errors: MachineErrors, depth_mm: float) -> list[C
     leans = bed_side_loss_mm(result.spec)
     if errors.thickness_varies_mm and leans:
         if not depth_mm:
-            raise SpecError("How a varying thickness moves a leaning wall depends on the depth; give it too.")
+            raise SpecError(
+                Worded("How a varying thickness moves a leaning wall depends on the depth; give it too.")
+            )
         found.append(thickness(errors.thickness_varies_mm, wall_slope=leans / depth_mm))
     if errors.temperature_varies_k:
         x0, y0, x1, y1 = result.plug.outline.bounds

@@ -42,7 +42,8 @@ from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
-from inlayfit.units import Unit, format_length
+from inlayfit.measures import length
+from inlayfit.wording import Worded
 
 _SAMPLES = 1200
 _ROUNDS = 60
@@ -101,7 +102,9 @@ def seat(pocket: Region, plug: Region, *, may_turn: bool = False) -> Seat:
         SpecError: one of them is empty.
     """
     if pocket.is_empty or plug.is_empty:
-        raise SpecError("A plug can be seated only where both outlines are there; choose closed outlines.")
+        raise SpecError(
+            Worded("A plug can be seated only where both outlines are there; choose closed outlines.")
+        )
     search = _Search(pocket, plug, may_turn=may_turn)
     rough = [search.climbed(start, every=search.stride, enough=_ROUGH_GAIN_MM) for start in search.starts()]
     as_high = max(gap for _, gap in rough) - 2 * _ROUGH_GAIN_MM
@@ -120,14 +123,20 @@ def seated_finding(seat: Seat) -> Finding | None:
     """A note that says what was moved; None if nothing was."""
     if not seat.is_moved:
         return None
-    dx, dy = (format_length(value, Unit.MM) for value in seat.shift_mm)
+    dx, dy = (length(value) for value in seat.shift_mm)
     degrees = math.degrees(seat.turn_rad)
-    turned = f" and turned by {degrees:.3f}°".replace("-", "\u2212") if abs(degrees) > 1e-4 else ""
+    turn = f"{degrees:.3f}".replace("-", "\u2212")
+    turned = Worded(" and turned by {turn}°", turn=turn) if abs(degrees) > 1e-4 else ""
     return Finding(
         "plug-seated",
         Severity.NOTE,
-        f"The plug was moved by {dx} in X and {dy} in Y{turned} to where its smallest gap is largest.",
-        "Its outline is as drawn; the gaps are those of this seat.",
+        Worded(
+            "The plug was moved by {dx} in X and {dy} in Y{turned} to where its smallest gap is largest.",
+            dx=dx,
+            dy=dy,
+            turned=turned,
+        ),
+        Worded("Its outline is as drawn; the gaps are those of this seat."),
     )
 
 

@@ -43,6 +43,7 @@ from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
 from inlayfit.geometry.width import Passage, passages
 from inlayfit.progress import Progress, unwatched
+from inlayfit.wording import Worded
 
 _MOST_ROUNDS = 4
 _SAMPLES = 2000
@@ -72,7 +73,7 @@ def solve(
     """
     watched = progress or unwatched()
     if drawn.is_empty:
-        raise SpecError("The outline is empty; choose a closed outline.")
+        raise SpecError(Worded("The outline is empty; choose a closed outline."))
     watched.report(0.0, "halves")
     if not tolerance.is_for_cutting:
         drawn = _coarse(drawn, tolerance)
@@ -103,7 +104,9 @@ def _halves(
         case _:
             if plug_drawn is None:
                 raise SpecError(
-                    "Both halves are already cut; set one of them to cut, or give the plug's outline too."
+                    Worded(
+                        "Both halves are already cut; set one of them to cut, or give the plug's outline too."
+                    )
                 )
             return HalfResult(drawn, changed=False), HalfResult(plug_drawn, changed=False), []
 

@@ -7,6 +7,8 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from inlayfit.errors import SpecError
+from inlayfit.measures import length
+from inlayfit.wording import Worded
 
 SMALLEST_CUTTER_MM = 0.01
 """Below this a cutter is a typing mistake; the finest engraving tips have 0.1 mm (common practice)."""
@@ -72,28 +74,35 @@ class HalfSpec:
     edge_break_mm: float = 0.0
 
     def __post_init__(self) -> None:
-        _check_number("cutter diameter", self.cutter_mm)
-        _check_number("finishing allowance", self.finishing_allowance_mm)
-        _check_number("kerf", self.kerf_mm)
-        _check_number("kerf's taper", self.kerf_taper_mm)
-        _check_number("corner cutter's diameter", self.corner_cutter_mm)
-        _check_number("edge break", self.edge_break_mm)
+        _check_number(Worded("cutter diameter"), self.cutter_mm)
+        _check_number(Worded("finishing allowance"), self.finishing_allowance_mm)
+        _check_number(Worded("kerf"), self.kerf_mm)
+        _check_number(Worded("kerf's taper"), self.kerf_taper_mm)
+        _check_number(Worded("corner cutter's diameter"), self.corner_cutter_mm)
+        _check_number(Worded("edge break"), self.edge_break_mm)
         if self.edge_break_mm < 0:
-            raise SpecError("An edge break cannot be negative; give 0 for none.")
+            raise SpecError(Worded("An edge break cannot be negative; give 0 for none."))
         if self.corner_cutter_mm < 0 or (self.corner_cutter_mm and self.corner_cutter_mm >= self.cutter_mm):
             raise SpecError(
-                f"A corner cutter of {self.corner_cutter_mm:g} mm must be smaller than the main cutter of "
-                f"{self.cutter_mm:g} mm; give 0 for none."
+                Worded(
+                    "A corner cutter of {corner} must be smaller than the main cutter of {main}; "
+                    "give 0 for none.",
+                    corner=length(self.corner_cutter_mm, "g"),
+                    main=length(self.cutter_mm, "g"),
+                )
             )
         if self.cutter_mm != 0 and self.cutter_mm < SMALLEST_CUTTER_MM:
             raise SpecError(
-                f"A cutter of {self.cutter_mm:g} mm is too small; give its measured diameter in mm, "
-                "or add a unit such as 1/8in."
+                Worded(
+                    "A cutter of {cutter} is too small; give its measured diameter in mm, "
+                    "or add a unit such as 1/8in.",
+                    cutter=length(self.cutter_mm, "g"),
+                )
             )
         if self.finishing_allowance_mm < 0:
-            raise SpecError("A finishing allowance cannot be negative; give 0 for none.")
+            raise SpecError(Worded("A finishing allowance cannot be negative; give 0 for none."))
         if self.kerf_mm < 0:
-            raise SpecError("A kerf cannot be negative; give the full width of the cut.")
+            raise SpecError(Worded("A kerf cannot be negative; give the full width of the cut."))
 
     @property
     def radius_mm(self) -> float:
@@ -132,12 +141,15 @@ class FitSpec:
     thin_mm: float = 0.8
 
     def __post_init__(self) -> None:
-        _check_number("clearance", self.clearance_mm)
-        _check_number("thinnest wall", self.thin_mm)
+        _check_number(Worded("clearance"), self.clearance_mm)
+        _check_number(Worded("thinnest wall"), self.thin_mm)
         if abs(self.clearance_mm) > LARGEST_CLEARANCE_MM:
             raise SpecError(
-                f"A clearance of {self.clearance_mm:g} mm per side is more than {LARGEST_CLEARANCE_MM:g} mm; "
-                "check its unit."
+                Worded(
+                    "A clearance of {clearance} per side is more than {most}; check its unit.",
+                    clearance=length(self.clearance_mm, "g"),
+                    most=length(LARGEST_CLEARANCE_MM, "g"),
+                )
             )
 
     def with_clearance(self, clearance_mm: float) -> FitSpec:
@@ -145,6 +157,8 @@ class FitSpec:
         return replace(self, clearance_mm=clearance_mm)
 
 
-def _check_number(name: str, value: float) -> None:
+def _check_number(name: Worded, value: float) -> None:
     if not math.isfinite(value):
-        raise SpecError(f"The {name} is not a finite number; type a length such as 0.05 mm.")
+        raise SpecError(
+            Worded("The {name} is not a finite number; type a length such as 0.05 mm.", name=name)
+        )

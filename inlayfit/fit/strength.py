@@ -9,9 +9,13 @@ from inlayfit.fit.result import HalfResult
 from inlayfit.fit.spec import FitSpec
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.width import Passage, passages
-from inlayfit.units import MINUS
+from inlayfit.measures import at, length
+from inlayfit.wording import Worded
 
 _MOST_NAMED = 5
+_STRENGTHEN = Worded(
+    "Widen the outline there, hold it with tape over the whole face, or take lighter passes."
+)
 
 
 def thin_places(pocket: HalfResult, plug: HalfResult, spec: FitSpec) -> list[Finding]:
@@ -21,8 +25,8 @@ def thin_places(pocket: HalfResult, plug: HalfResult, spec: FitSpec) -> list[Fin
     necks = passages(plug.outline, below=spec.thin_mm)
     walls = passages(host_around(pocket.outline, 2 * spec.thin_mm), below=spec.thin_mm)
     return [
-        *(_finding("plug", "neck or tenon", passage, spec) for passage in necks[:_MOST_NAMED]),
-        *(_finding("host", "wall", passage, spec) for passage in walls[:_MOST_NAMED]),
+        *(_thin_plug(passage, spec) for passage in necks[:_MOST_NAMED]),
+        *(_thin_wall(passage, spec) for passage in walls[:_MOST_NAMED]),
     ]
 
 
@@ -35,13 +39,21 @@ def host_around(pocket: Region, margin: float) -> Region:
     return Region.of(frame).minus(pocket)
 
 
-def _finding(whose: str, what: str, passage: Passage, spec: FitSpec) -> Finding:
-    x, y = (f"{value:.2f}".replace("-", MINUS) for value in passage.place)
-    return Finding(
-        "thin-plug" if whose == "plug" else "thin-wall",
-        Severity.WARN,
-        f"The {whose} has a {what} only {passage.width:.2f} mm thick at x {x}, y {y}; less than "
-        f"{spec.thin_mm:.2f} mm may not survive.",
-        "Widen the outline there, hold it with tape over the whole face, or take lighter passes.",
-        passage.place,
+def _thin_plug(passage: Passage, spec: FitSpec) -> Finding:
+    message = Worded(
+        "The plug has a neck or tenon only {width} thick at {place}; less than {thin} may not survive.",
+        width=length(passage.width, ".2f"),
+        place=at(passage.place),
+        thin=length(spec.thin_mm, ".2f"),
     )
+    return Finding("thin-plug", Severity.WARN, message, _STRENGTHEN, passage.place)
+
+
+def _thin_wall(passage: Passage, spec: FitSpec) -> Finding:
+    message = Worded(
+        "The host has a wall only {width} thick at {place}; less than {thin} may not survive.",
+        width=length(passage.width, ".2f"),
+        place=at(passage.place),
+        thin=length(spec.thin_mm, ".2f"),
+    )
+    return Finding("thin-wall", Severity.WARN, message, _STRENGTHEN, passage.place)

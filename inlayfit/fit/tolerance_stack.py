@@ -37,7 +37,9 @@ import numpy as np
 
 from inlayfit.errors import SpecError
 from inlayfit.geometry.path import Points
-from inlayfit.units import Unit, format_entry, format_length, format_per_side
+from inlayfit.measures import entry, length
+from inlayfit.units import Unit, format_per_side
+from inlayfit.wording import Worded
 
 SIGMAS_IN_HALF_WIDTH = 3.0
 """Standard deviations in the ± of a normal error."""
@@ -91,9 +93,13 @@ class Contribution:
 
     def __post_init__(self) -> None:
         if not all(math.isfinite(v) for v in (self.half_width_mm, self.sensitivity, self.shift_mm)):
-            raise SpecError(f"The tolerance “{self.name}” is not a finite number; give its ± in mm.")
+            raise SpecError(
+                Worded("The tolerance “{name}” is not a finite number; give its ± in mm.", name=self.name)
+            )
         if self.half_width_mm < 0:
-            raise SpecError(f"The tolerance “{self.name}” is negative; give its ± as 0 or more.")
+            raise SpecError(
+                Worded("The tolerance “{name}” is negative; give its ± as 0 or more.", name=self.name)
+            )
 
     @property
     def reach_mm(self) -> float:
@@ -132,7 +138,7 @@ class WantedZone:
 
     def __post_init__(self) -> None:
         if not self.low_mm <= self.high_mm:
-            raise SpecError("The wanted zone of clearance is empty; give its tight limit first.")
+            raise SpecError(Worded("The wanted zone of clearance is empty; give its tight limit first."))
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,9 +205,11 @@ def tolerance_stack(
         SpecError: the clearance or the number of samples makes no sense.
     """
     if not math.isfinite(clearance_mm):
-        raise SpecError("The clearance is not a finite number; type a length such as 0.05 mm.")
+        raise SpecError(Worded("The clearance is not a finite number; type a length such as 0.05 mm."))
     if not 1 <= samples <= MOST_SAMPLES:
-        raise SpecError(f"Between 1 and {MOST_SAMPLES} parts can be drawn; change their number.")
+        raise SpecError(
+            Worded("Between 1 and {most} parts can be drawn; change their number.", most=str(MOST_SAMPLES))
+        )
     errors = tuple(contributions)
     mean = clearance_mm + math.fsum(error.mean_mm for error in errors)
     worst = math.fsum(error.reach_mm for error in errors)
@@ -235,7 +243,8 @@ def _shares(
 
 def cutter_diameter(half_width_mm: float, *, cuts: CutBy) -> Contribution:
     """How surely a cutter's diameter is known: ± on the diameter."""
-    return Contribution(_named("cutter diameter", cuts), half_width_mm, sensitivity=cuts.sensitivity)
+    name = _named(Worded("cutter diameter"), cuts)
+    return Contribution(name, half_width_mm, sensitivity=cuts.sensitivity)
 
 
 def runout(total_reading_mm: float, *, cuts: CutBy) -> Contribution:
@@ -246,16 +255,15 @@ def runout(total_reading_mm: float, *, cuts: CutBy) -> Contribution:
     average. Leave it out if the cutter was measured by the width of a trial slot, which has it in.
     """
     half = total_reading_mm / 2
-    return Contribution(
-        _named("runout", cuts), half, Distribution.UNIFORM, sensitivity=cuts.sensitivity, shift_mm=half
-    )
+    name = _named(Worded("runout"), cuts)
+    return Contribution(name, half, Distribution.UNIFORM, sensitivity=cuts.sensitivity, shift_mm=half)
 
 
 def repeatability(half_width_mm: float) -> tuple[Contribution, Contribution]:
     """The machine's repeatability: ± with which the width of one half comes out again; one for each half."""
     return (
-        Contribution("pocket, part to part", half_width_mm, sensitivity=0.5),
-        Contribution("plug, part to part", half_width_mm, sensitivity=-0.5),
+        Contribution(Worded("pocket, part to part"), half_width_mm, sensitivity=0.5),
+        Contribution(Worded("plug, part to part"), half_width_mm, sensitivity=-0.5),
     )
 
 
@@ -266,7 +274,8 @@ def thickness(half_width_mm: float, *, wall_slope: float) -> Contribution:
         half_width_mm: ± of the thickness.
         wall_slope: how far the wall leans in or out over a millimetre of thickness, per side.
     """
-    return Contribution("stock thickness", half_width_mm, Distribution.UNIFORM, sensitivity=wall_slope)
+    name = Worded("stock thickness")
+    return Contribution(name, half_width_mm, Distribution.UNIFORM, sensitivity=wall_slope)
 
 
 def temperature(half_width_k: float, *, width_mm: float, expansion_difference_per_k: float) -> Contribution:
@@ -279,13 +288,13 @@ def temperature(half_width_k: float, *, width_mm: float, expansion_difference_pe
             gap at one wall shrinks by this times half the width.
     """
     per_kelvin = expansion_difference_per_k * width_mm / 2
-    return Contribution(
-        "temperature", half_width_k * abs(per_kelvin), Distribution.UNIFORM, math.copysign(1, -per_kelvin)
-    )
+    reach, way = half_width_k * abs(per_kelvin), math.copysign(1, -per_kelvin)
+    return Contribution(Worded("temperature"), reach, Distribution.UNIFORM, way)
 
 
 def _named(what: str, cuts: CutBy) -> str:
-    return f"{what}, {'both halves' if cuts is CutBy.BOTH else cuts.value}"
+    which = Worded("both halves") if cuts is CutBy.BOTH else cuts
+    return Worded("{what}, {which}", what=what, which=which)
 
 
 # --- sentences ---------------------------------------------------------------------------------------
@@ -299,13 +308,18 @@ class CutterEffect:
         pocket_wall_mm: how far the pocket's wall stands back from where it was meant; negative if in.
         plug_wall_mm: the same for the plug's wall, seen from the plug: negative is a smaller plug.
         clearance_change_mm: change of the clearance per side.
-        sentence: the same in words.
+        clause: the same in words, without a full stop.
     """
 
     pocket_wall_mm: float
     plug_wall_mm: float
     clearance_change_mm: float
-    sentence: str
+    clause: Worded
+
+    @property
+    def sentence(self) -> str:
+        """The same in a sentence of its own."""
+        return f"{self.clause}."
 
 
 def cutter_error_effect(
@@ -325,34 +339,58 @@ def cutter_error_effect(
     for diameter in (measured_mm, nominal_mm):
         if not math.isfinite(diameter) or diameter <= 0:
             raise SpecError(
-                "A cutter's diameter is more than 0; give what you measured and what was assumed."
+                Worded("A cutter's diameter is more than 0; give what you measured and what was assumed.")
             )
     error = measured_mm - nominal_mm
     if abs(error) > min(LARGEST_CUTTER_ERROR_MM, nominal_mm / 2):
         raise SpecError(
-            f"A cutter of {measured_mm:g} mm cannot be the one of {nominal_mm:g} mm; check both numbers."
+            Worded(
+                "A cutter of {measured} cannot be the one of {nominal}; check both numbers.",
+                measured=length(measured_mm, "g"),
+                nominal=length(nominal_mm, "g"),
+            )
         )
     pocket = 0.0 if cuts is CutBy.PLUG else error / 2
     plug = 0.0 if cuts is CutBy.POCKET else -error / 2
     change = pocket - plug
-    return CutterEffect(pocket, plug, change, _cutter_sentence(measured_mm, nominal_mm, cuts, change, unit))
+    return CutterEffect(pocket, plug, change, _cutter_clause(measured_mm, nominal_mm, cuts, change, unit))
 
 
-def _cutter_sentence(measured_mm: float, nominal_mm: float, cuts: CutBy, change_mm: float, unit: Unit) -> str:
-    sizes = f"The cutter measures {format_entry(measured_mm, unit)} for {format_entry(nominal_mm, unit)}"
+_SMALLER = {
+    CutBy.BOTH: Worded("both halves are cut with it, so the pocket comes out small and the plug big"),
+    CutBy.POCKET: Worded("the pocket comes out small"),
+    CutBy.PLUG: Worded("the plug comes out big"),
+}
+_LARGER = {
+    CutBy.BOTH: Worded("both halves are cut with it, so the pocket comes out big and the plug small"),
+    CutBy.POCKET: Worded("the pocket comes out big"),
+    CutBy.PLUG: Worded("the plug comes out small"),
+}
+
+
+def _cutter_clause(
+    measured_mm: float, nominal_mm: float, cuts: CutBy, change_mm: float, unit: Unit
+) -> Worded:
+    measured, nominal = entry(measured_mm, unit), entry(nominal_mm, unit)
     if change_mm == 0:
-        return f"{sizes}: nothing changes."
+        return Worded(
+            "The cutter measures {measured} for {nominal}: nothing changes",
+            measured=measured,
+            nominal=nominal,
+        )
     smaller = change_mm < 0
-    effects = {
-        CutBy.BOTH: "both halves are cut with it, so the pocket comes out "
-        + ("small and the plug big" if smaller else "big and the plug small"),
-        CutBy.POCKET: f"the pocket comes out {'small' if smaller else 'big'}",
-        CutBy.PLUG: f"the plug comes out {'big' if smaller else 'small'}",
-    }
-    verb = "falls" if smaller else "rises"
-    whole = "the whole error" if cuts is CutBy.BOTH else "half the error"
-    amount = format_length(abs(change_mm), unit)
-    return f"{sizes}: {effects[cuts]}, and the clearance per side {verb} by {whole}, {amount}."
+    whole = Worded("the whole error") if cuts is CutBy.BOTH else Worded("half the error")
+    return Worded(
+        "The cutter measures {measured} for {nominal}: {effect}, and the clearance per side "
+        "{falls} by {whole}, "
+        "{amount}",
+        measured=measured,
+        nominal=nominal,
+        effect=(_SMALLER if smaller else _LARGER)[cuts],
+        falls=Worded("falls") if smaller else Worded("rises"),
+        whole=whole,
+        amount=length(abs(change_mm)).in_unit(unit),
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -380,7 +418,9 @@ def stop_adjusting(next_change_mm: float, repeatability_mm: float, *, unit: Unit
         SpecError: a number is not finite, or the repeatability is negative.
     """
     if not (math.isfinite(next_change_mm) and math.isfinite(repeatability_mm)) or repeatability_mm < 0:
-        raise SpecError("A repeatability is a length of 0 or more; measure the same cut several times.")
+        raise SpecError(
+            Worded("A repeatability is a length of 0 or more; measure the same cut several times.")
+        )
     if abs(next_change_mm) < repeatability_mm or next_change_mm == 0:
         return StopAdvice(True, STOP_SENTENCE)
     verb = "Add" if next_change_mm > 0 else "Take off"

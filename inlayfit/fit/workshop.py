@@ -23,9 +23,16 @@ from inlayfit.fit.lookalikes import mark_finding, orientations_of
 from inlayfit.fit.orientation import Orientations
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.scatter import MachineErrors, Scatter, nominal_findings, scatter_finding, scatter_of
-from inlayfit.units import Unit, format_length
+from inlayfit.measures import length
+from inlayfit.wording import Worded
 
 _FELT_MM = 0.005
+_NAMES = {
+    "depth_mm": Worded("depth"),
+    "depth_per_pass_mm": Worded("depth per pass"),
+    "floor_allowance_mm": Worded("floor allowance"),
+    "floor_fillet_mm": Worded("floor fillet"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,12 +59,17 @@ class Workshop:
         for each in fields(self):
             value = getattr(self, each.name)
             if isinstance(value, float) and (not math.isfinite(value) or value < 0):
-                name = each.name.removesuffix("_mm").replace("_", " ")
-                raise SpecError(f"The {name} is 0 or more; give it as a length such as 2 mm.")
+                raise SpecError(
+                    Worded(
+                        "The {name} is 0 or more; give it as a length such as 2 mm.", name=_NAMES[each.name]
+                    )
+                )
         if bool(self.depth_per_pass_mm) and not self.depth_mm:
-            raise SpecError("A depth per pass needs the depth of the cut; give both.")
+            raise SpecError(Worded("A depth per pass needs the depth of the cut; give both."))
         if self.floor_allowance_mm and not self.depth_per_pass_mm:
-            raise SpecError("A floor allowance needs the depth and the depth per pass; give all three.")
+            raise SpecError(
+                Worded("A floor allowance needs the depth and the depth per pass; give all three.")
+            )
         _ = self.passes  # refused now rather than after the solving
 
     @property
@@ -153,8 +165,13 @@ def _held_up(floor: FloorRest) -> Finding | None:
     return Finding(
         "held-up",
         Severity.WARN,
-        f"The floor fillet of {format_length(floor.fillet_mm, Unit.MM)} holds the insert "
-        f"{format_length(floor.hold_up_mm, Unit.MM)} above the floor.",
-        f"Break the insert's lower edge by {format_length(needed, Unit.MM)}, "
-        "or cut the floor with a sharp cutter.",
+        Worded(
+            "The floor fillet of {fillet} holds the insert {height} above the floor.",
+            fillet=length(floor.fillet_mm),
+            height=length(floor.hold_up_mm),
+        ),
+        Worded(
+            "Break the insert's lower edge by {needed}, or cut the floor with a sharp cutter.",
+            needed=length(needed),
+        ),
     )

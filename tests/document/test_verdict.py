@@ -99,7 +99,7 @@ def test_checks_are_ordered_by_weight_and_notes_of_the_drawing_never_decide() ->
         {"o1": solve(state.outline("o1").region, FitSpec(0.05))},
         {},
     )
-    assert found[0].finding is note
+    assert found[0].finding == note
     assert [c.finding.severity.rank for c in found] == sorted(c.finding.severity.rank for c in found)
     assert verdict(state, {}, found).answer is not Answer.BLOCKED
 

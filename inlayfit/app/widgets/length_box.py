@@ -23,6 +23,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractSpinBox, QLabel, QStyle, QStyleOptionSpinBox, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.core_words import core_error
 from inlayfit.app.theme import colour
 from inlayfit.errors import LengthError
 from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length, parse_length
@@ -158,7 +159,7 @@ class LengthBox(QAbstractSpinBox):
         try:
             value = self._read(text)
         except LengthError as error:
-            self._note.say(str(error), refused=bool(text.strip()))
+            self._note.say(core_error(error), refused=bool(text.strip()))
             return
         self._note.say(format_in_both(value, self._unit), refused=False)
         self._set_refusal("")
@@ -171,8 +172,8 @@ class LengthBox(QAbstractSpinBox):
         try:
             value = self._read(text)
         except LengthError as error:
-            self._note.say(str(error), refused=True)
-            self._set_refusal(str(error))
+            self._note.say(core_error(error), refused=True)
+            self._set_refusal(core_error(error))
             return
         self._take(value)
 
