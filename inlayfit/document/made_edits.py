@@ -40,14 +40,12 @@ def give_plug(state: State, outline_id: str) -> Edit:
         raise SpecError("An outline cannot be the plug of itself; choose another one.")
     if outline_id not in {outline.id for outline in state.outlines}:
         raise SpecError("There is no such outline any more; choose another one.")
-    if lead.made is not None and lead.made.outline_id == outline_id and lead.both_made:
-        return Edit(state, "Choose the plug")
     seating = lead.made.seating if lead.made is not None else Seating.SHIFT
     fitting = replace(_both_made(lead), made=MadePlug(outline_id, seating))
     after = state.with_fittings((fitting,))
     after = replace(after, chosen=tuple(i for i in after.chosen if i != outline_id))
     name = state.outline(outline_id).name or outline_id
-    return Edit(after, "Take {0} for the plug", (name,))
+    return Edit(state if after == state else after, "Take {0} for the plug", (name,))
 
 
 def add_plug(state: State, imported: Imported, *, drawing: str, template: Fitting) -> Edit:
