@@ -36,7 +36,9 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "undo": lambda: _undo(bench),
         "redo": lambda: _redo(bench),
         "paste": documents.paste,
-        "choose_all": lambda: session.do(lambda s: edits.choose(s, [o.id for o in s.outlines])),
+        "choose_all": lambda: session.do(
+            lambda s: edits.choose(s, [o.id for o in s.outlines if o.id not in s.plug_ids])
+        ),
         "choose_none": lambda: session.do(lambda s: edits.choose(s, [])),
         "remove": lambda: session.do(edits.remove_chosen),
         "fit_view": view.fit_to_view,

@@ -44,6 +44,7 @@ from inlayfit.app.words import counted
 from inlayfit.document import edits
 from inlayfit.document.folder_units import remember_unit
 from inlayfit.document.journal import Recovery
+from inlayfit.document.made_edits import add_plug
 from inlayfit.document.project_file import SUFFIX, save_project
 from inlayfit.document.state import SettingsUsed, State
 from inlayfit.document.verdict import checks, verdict
@@ -64,6 +65,7 @@ class _Wish:
 
     adds: bool = False
     rereads: bool = False
+    is_plug: bool = False
 
 
 class Documents(QObject):
@@ -121,9 +123,22 @@ class Documents(QObject):
         if not files or (not adds and not self._may_leave()):
             return
         self._queue = list(files[1:])
-        self._wish = _Wish(adds=adds and not self._session.state.is_empty)
+        self._wish = _Wish(adds=adds and not self._session.state.is_empty, is_plug=self._lacks(used_as))
         self._tried = files[0]
         self.opener.open(files[0], used_as=used_as, how=self._how())
+
+    def open_plug_with_prompt(self) -> None:
+        """Ask for the drawing of the made plug of the leading pocket, and take the plug from it."""
+        files = prompts.open_files(self._window, self._start_folder())
+        if files:
+            self._queue = []
+            self._wish = _Wish(adds=True, is_plug=True)
+            self.opener.open(files[0], used_as=Half.PLUG, how=self._how())
+
+    def _lacks(self, half: Half) -> bool:
+        """Whether both halves of the leading pocket are made and its plug, which comes now, is not known."""
+        lead = self._session.state.lead
+        return half is Half.PLUG and lead is not None and lead.both_made and lead.made is None
 
     def paste(self) -> None:
         """Read the clipboard: files, or SVG or DXF text."""
@@ -143,7 +158,7 @@ class Documents(QObject):
 
     def read_text(self, text: str, *, used_as: Half = Half.POCKET) -> None:
         """Read pasted or dropped text."""
-        self._wish = _Wish(adds=not self._session.state.is_empty)
+        self._wish = _Wish(adds=not self._session.state.is_empty, is_plug=self._lacks(used_as))
         self._queue = []
         self.opener.paste(text, used_as=used_as, how=self._how())
 
@@ -214,8 +229,12 @@ class Documents(QObject):
         template = template_fitting(session.settings, read.used_as)
         if wish.rereads:
             session.do(lambda s: edits.read_anew(s, read.imported, how=read.how, template=template))
+        elif wish.adds and wish.is_plug:
+            path = read.source.path
+            session.do(lambda s: add_plug(s, read.imported, drawing=path, template=template))
         elif wish.adds:
-            session.do(lambda s: edits.add_outlines(s, read.imported, template=template))
+            path = read.source.path
+            session.do(lambda s: edits.add_outlines(s, read.imported, template=template, drawing=path))
         else:
             start = in_unit(State(settings=read.how), session.settings)
             opened = edits.open_drawing(start, read.imported, source=read.source, template=template)
@@ -316,17 +335,17 @@ class Documents(QObject):
             self._export_wish = folder, options
             return
         solution, state = self._session.solution, self._session.state
-        results = [(i, r) for i in state.chosen if (r := solution.result(i)) is not None]
-        if not results:
+        looks = {i: look for i in state.chosen if (look := self._session.look(i)) is not None}
+        if not any(solution.result(i) is not None for i in state.chosen):
             self.complained.emit(self.tr("There is nothing to cut yet; mend what the checks say first."))
             return
         source = Path(state.source.path) if state.source.path else None
 
         def work(progress: Progress) -> ExportReport:
-            from inlayfit.document.exports import write_fit  # heavy; not before it is needed
+            from inlayfit.app.exporting import write  # heavy; not before it is needed
 
             how = options or export_options(state)
-            return write_fit(results, folder, how, source=source, progress=progress)
+            return write(solution, looks, folder, how, source=source, progress=progress)
 
         self._writer.submit(work)
 

@@ -23,6 +23,7 @@ def export_options(state: State) -> ExportOptions:
     return ExportOptions(
         line=Line.KERF if has_kerf(state) else Line.EDGE,
         mirrored=frozenset({Half.PLUG}) if face_down else frozenset(),
+        milling=state.workshop.milling,
     )
 
 

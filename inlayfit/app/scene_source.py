@@ -34,6 +34,9 @@ class SceneSource:
             else:
                 fittings.append(_lettered(answer.scene, fitting))
         shown = {scene.key for scene in fittings}
+        shown |= {
+            plug.id for f in state.chosen_fittings if f.outline_id in shown and (plug := state.made_plug(f))
+        }
         outlines = tuple(
             OutlineScene(o.id, o.name or o.id, self._shape(o)) for o in state.outlines if o.id not in shown
         )
@@ -51,6 +54,12 @@ class SceneSource:
     def _forget(self, state: State) -> None:
         there = {id(outline) for outline in state.outlines}
         self._shapes = {key: kept for key, kept in self._shapes.items() if key in there}
+
+
+def _seated_plugs(state: State, shown: set[str]) -> set[str]:
+    """Outlines of made plugs that are shown where they sit, and so not where they are drawn."""
+    plugs = [state.made_plug(fitting) for fitting in state.chosen_fittings if fitting.outline_id in shown]
+    return {plug.id for plug in plugs if plug is not None}
 
 
 def _lettered(scene: FittingScene, fitting: Fitting) -> FittingScene:

@@ -17,7 +17,9 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
 from inlayfit.app.core_words import core, core_error
-from inlayfit.app.solving import Solution, Solved, solve_chosen
+from inlayfit.app.examining import Look, Looks, look_at
+from inlayfit.app.seats import Seats
+from inlayfit.app.solving import SEATING, Solution, Solved, solve_chosen, stopped
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.undo import SwapState
 from inlayfit.document.edits import Edit
@@ -57,6 +59,8 @@ class Session(QObject):
         solved(Solution): an answer for what is shown, coarse during a gesture.
         solve_failed(text): the program could not solve, for a reason that is not the fit's.
         stale_changed(stale): whether the numbers shown lag behind what is asked.
+        examined(): exact answers were looked at with what is known of the workshop; see `looks`.
+        search_progressed(fraction): a made plug is moved to its seat; 1 when that has ended.
         spot_chosen(number): which of the tightest spots is looked at, from 0.
         project_changed(): the project file or the saved mark is another.
         settings_changed(Settings): a setting was changed.
@@ -68,6 +72,8 @@ class Session(QObject):
     solved = Signal(object)
     solve_failed = Signal(str)
     stale_changed = Signal(bool)
+    examined = Signal()
+    search_progressed = Signal(float)
     spot_chosen = Signal(int)
     project_changed = Signal()
     settings_changed = Signal(object)
@@ -90,7 +96,14 @@ class Session(QObject):
         self._previews_passes = False
         self.undo_stack = QUndoStack(self)
         self.undo_stack.cleanChanged.connect(self._on_undo_stack_clean_changed)
+        self._looks: Looks = MappingProxyType({})
+        self.seats = Seats()
         self.solver = LatestTask(self)
+        self.solver.progressed.connect(self._on_solver_progressed)
+        self.solver.busy_changed.connect(self._on_solver_busy_changed)
+        self.examiner = LatestTask(self)
+        self.examiner.finished.connect(self._on_examiner_finished)
+        self.examiner.failed.connect(self._on_solver_failed)
         self.solver.finished.connect(self._on_solver_finished)
         self.solver.failed.connect(self._on_solver_failed)
 
@@ -111,15 +124,29 @@ class Session(QObject):
 
     @property
     def results(self) -> dict[str, FitResult]:
-        """Results of the chosen by outline: of an older fit only while a gesture waits for its own."""
+        """Results of the chosen by outline: of an older fit only while a gesture waits for its own.
+
+        Where the workshop's view of a result is known, its findings are among those of the result.
+        """
         state, solved = self._shown, self._solution.solved
-        return {
-            fitting.outline_id: answer.result
-            for fitting in state.chosen_fittings
-            if (answer := solved.get(fitting.outline_id)) is not None
-            and answer.result is not None
-            and (self._in_gesture or answer.answers(state.outline(fitting.outline_id), fitting.spec))
-        }
+        found: dict[str, FitResult] = {}
+        for fitting in state.chosen_fittings:
+            answer = solved.get(fitting.outline_id)
+            if answer is None or answer.result is None:
+                continue
+            if self._in_gesture or answer.answers(state, fitting):
+                look = self.look(fitting.outline_id)
+                found[fitting.outline_id] = answer.result if look is None else look.result
+        return found
+
+    def look(self, outline_id: str) -> Look | None:
+        """The workshop's view of what is shown of a fitting; None as long as it is not known."""
+        state, look = self._shown, self._looks.get(outline_id)
+        result = self._solution.result(outline_id)
+        if look is None or result is None:
+            return None
+        depth_mm = state.fitting(outline_id).stack.depth_mm
+        return look if look.is_of(result, state.workshop, depth_mm) else None
 
     @property
     def is_stale(self) -> bool:
@@ -242,6 +269,17 @@ class Session(QObject):
     def close(self) -> None:
         """Stop work and wait for it."""
         self.solver.close()
+        self.examiner.close()
+
+    def stop_search(self) -> None:
+        """Stop looking for a seat; the document is as it was, and a check says what is not known."""
+        if self.solver.is_busy and not self._in_gesture:
+            self.solver.cancel()
+            self._take(stopped(self._shown, Solution(self._shown, self._known)))
+
+    def solve_again(self) -> None:
+        """Ask for the answers anew that are not known."""
+        self._solve(self._shown, is_preview=False)
 
     # --- inside
 
@@ -263,10 +301,12 @@ class Session(QObject):
             self.solver.cancel()
             self._take(Solution(state, answers))
             return
-        known, passes = self._known, self._previews_passes
+        known, passes, seats = self._known, self._previews_passes, self.seats
 
         def work(progress: Progress) -> Solution:
-            return solve_chosen(state, known, is_preview=is_preview, progress=progress, with_passes=passes)
+            return solve_chosen(
+                state, known, is_preview=is_preview, progress=progress, with_passes=passes, seats=seats
+            )
 
         self._set_stale(True)
         self.solver.submit(work, patient=is_preview)
@@ -276,7 +316,7 @@ class Session(QObject):
         answers: dict[str, Solved] = {}
         for fitting in state.chosen_fittings:
             known = self._known.get(fitting.outline_id)
-            if known is None or not known.answers(state.outline(fitting.outline_id), fitting.spec):
+            if known is None or not known.answers(state, fitting):
                 return None
             answers[fitting.outline_id] = known
         return MappingProxyType(answers)
@@ -286,12 +326,27 @@ class Session(QObject):
         if not solution.is_preview:
             there = {outline.id for outline in solution.state.outlines}
             kept = {i: answer for i, answer in self._known.items() if i in there}
-            self._known = MappingProxyType({**kept, **solution.solved})
+            new = {i: answer for i, answer in solution.solved.items() if not answer.is_stopped}
+            self._known = MappingProxyType({**kept, **new})
         self._set_stale(solution.is_preview)
         if self._spot >= max(1, self.spot_count):
             self._spot = 0
             self.spot_chosen.emit(0)
         self.solved.emit(solution)
+        self._examine(solution)
+
+    def _examine(self, solution: Solution) -> None:
+        """Look at an exact answer closely, when the hand is off the slider."""
+        if solution.is_preview or self._in_gesture:
+            self.examiner.cancel()
+            return
+        known = self._looks
+
+        def work(progress: Progress) -> Looks:
+            return look_at(solution, known, progress)
+
+        if any(self.look(i) is None for i in solution.state.chosen if solution.result(i) is not None):
+            self.examiner.submit(work)
 
     def _set_stale(self, stale: bool) -> None:
         if stale != self._is_stale:
@@ -303,6 +358,21 @@ class Session(QObject):
         if solution.is_preview and not self._in_gesture:
             return
         self._take(solution)
+
+    @Slot(int, object)
+    def _on_examiner_finished(self, _number: int, looks: Looks) -> None:
+        self._looks = looks
+        self.examined.emit()
+
+    @Slot(int, float, str)
+    def _on_solver_progressed(self, _number: int, fraction: float, note: str) -> None:
+        if note == SEATING:
+            self.search_progressed.emit(min(fraction, 0.99))
+
+    @Slot(bool)
+    def _on_solver_busy_changed(self, busy: bool) -> None:
+        if not busy:
+            self.search_progressed.emit(1.0)
 
     @Slot(int, object)
     def _on_solver_failed(self, _number: int, error: Exception) -> None:

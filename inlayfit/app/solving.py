@@ -8,33 +8,68 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.core_words import core
+from inlayfit.app.seats import Seats
 from inlayfit.document.edits import STATE_WORDS
+from inlayfit.document.made_plug import Seating
 from inlayfit.document.outlines import Outline
+from inlayfit.document.remedies import STOPPED
 from inlayfit.document.sentence import half_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.errors import InlayfitError
+from inlayfit.finding import heaviest_first
 from inlayfit.fit.result import FitResult, Half
 from inlayfit.fit.spec import FitSpec
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from inlayfit.progress import Progress
 
+if TYPE_CHECKING:
+    from inlayfit.fit.seating import Seat
+
+SEATING = "seating"
+"""Note of the progress while a seat is searched for, which can take seconds."""
+
 
 @dataclass(frozen=True, slots=True)
 class Solved:
-    """The answer for one fitting: a result and its picture, or one sentence why there is none."""
+    """The answer for one fitting: a result and its picture, or one sentence why there is none.
+
+    Attributes:
+        outline, spec: what was solved.
+        result: the answer.
+        problem: why there is none.
+        scene: what the gap map shows of it.
+        plug: the made plug's outline, where both halves are made.
+        seating: how that plug could move.
+        seat: how it was moved; None where it lies as drawn.
+    """
 
     outline: Outline
     spec: FitSpec
     result: FitResult | None
     problem: str = ""
     scene: FittingScene | None = None
+    plug: Outline | None = None
+    seating: Seating | None = None
+    seat: Seat | None = None
 
-    def answers(self, outline: Outline, spec: FitSpec) -> bool:
-        """Whether this is the answer for that outline and spec."""
-        return self.outline is outline and self.spec == spec
+    def answers(self, state: State, fitting: Fitting) -> bool:
+        """Whether this is the answer for that fitting."""
+        plug = state.made_plug(fitting)
+        return (
+            self.outline is state.outline(fitting.outline_id)
+            and self.spec == fitting.spec
+            and self.plug is plug
+            and self.seating is _seating_of(fitting, plug)
+        )
+
+    @property
+    def is_stopped(self) -> bool:
+        """Whether there is no answer because the search for a seat was stopped."""
+        return self.problem == STOPPED
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +104,7 @@ def solve_chosen(
     is_preview: bool,
     progress: Progress,
     with_passes: bool = True,
+    seats: Seats | None = None,
 ) -> Solution:
     """Solve every chosen fitting that has no answer yet; raises Cancelled if stopped.
 
@@ -80,11 +116,17 @@ def solve_chosen(
         progress.report(number / len(fittings), fitting.outline_id)
         outline = state.outline(fitting.outline_id)
         old = known.get(fitting.outline_id)
-        if old is not None and old.answers(outline, fitting.spec):
+        if old is not None and old.answers(state, fitting):
             answers[fitting.outline_id] = old
-        else:
-            spec = fitting.spec if with_passes or not is_preview else _without_passes(fitting.spec)
-            answers[fitting.outline_id] = _solve_one(outline, fitting, spec, is_preview, progress)
+            continue
+        plug = state.made_plug(fitting)
+        if plug is not None:
+            answers[fitting.outline_id] = _seat_one(
+                outline, plug, fitting, is_preview, progress, seats or Seats()
+            )
+            continue
+        spec = fitting.spec if with_passes or not is_preview else _without_passes(fitting.spec)
+        answers[fitting.outline_id] = _solve_one(outline, fitting, spec, is_preview, progress)
     return Solution(state, MappingProxyType(answers), is_preview)
 
 
@@ -108,6 +150,52 @@ def _solve_one(
     return Solved(outline, fitting.spec, result, scene=picture_of(outline, fitting, result))
 
 
+def _seat_one(
+    pocket: Outline, plug: Outline, fitting: Fitting, is_preview: bool, progress: Progress, seats: Seats
+) -> Solved:
+    """The answer for two halves that are made, the plug lying at its seat."""
+    from inlayfit.fit.seating import seated_finding  # heavy; not before it is needed
+    from inlayfit.fit.solve import solve
+
+    seating, spec = _seating_of(fitting, plug), fitting.spec
+    assert seating is not None
+    watched = _Stages(progress, SEATING)
+    try:
+        seat = seats.seat(pocket, plug, seating, watched)
+        lying = plug.region.moved(seat.motion) if seat is not None and seat.is_moved else plug.region
+        tolerance = PREVIEW if is_preview else EXACT
+        result = solve(pocket.region, spec, plug_drawn=lying, tolerance=tolerance, progress=_Stages(progress))
+    except InlayfitError as error:
+        progress.raise_if_cancelled()
+        return Solved(pocket, spec, None, str(error), plug=plug, seating=seating)
+    progress.raise_if_cancelled()
+    note = seated_finding(seat) if seat is not None else None
+    if note is not None:
+        result = replace(result, findings=heaviest_first([*result.findings, note]))
+    scene = picture_of(pocket, fitting, result)
+    return Solved(pocket, spec, result, scene=scene, plug=plug, seating=seating, seat=seat)
+
+
+def stopped(state: State, solution: Solution) -> Solution:
+    """What is known after the search for seats was stopped; nothing is said of what was not found."""
+    answers: dict[str, Solved] = {}
+    for fitting in state.chosen_fittings:
+        known = solution.solved.get(fitting.outline_id)
+        outline = state.outline(fitting.outline_id)
+        if known is not None and known.answers(state, fitting):
+            answers[fitting.outline_id] = known
+        else:
+            plug = state.made_plug(fitting)
+            answers[fitting.outline_id] = Solved(
+                outline, fitting.spec, None, STOPPED, plug=plug, seating=_seating_of(fitting, plug)
+            )
+    return Solution(state, MappingProxyType(answers))
+
+
+def _seating_of(fitting: Fitting, plug: Outline | None) -> Seating | None:
+    return None if plug is None or fitting.made is None else fitting.made.seating
+
+
 def picture_of(outline: Outline, fitting: Fitting, result: FitResult) -> FittingScene:
     """What the gap map shows of an answer."""
     return FittingScene.of_result(
@@ -129,10 +217,10 @@ def half_lines(fitting: Fitting, half: Half) -> tuple[str, ...]:
 
 
 class _Stages(Progress):
-    """Passes a cancellation on, and keeps the stages of one fitting to itself."""
+    """Passes a cancellation on, and keeps the stages of one fitting to itself unless they have a name."""
 
-    def __init__(self, whole: Progress) -> None:
-        super().__init__()
+    def __init__(self, whole: Progress, name: str = "") -> None:
+        super().__init__((lambda part, _note: whole.report(part, name)) if name else None)
         self._whole = whole
 
     @property

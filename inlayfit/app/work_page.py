@@ -56,12 +56,14 @@ class WorkPage(QWidget):
         self._session = session
         self._rereading = rereading
         self._sentence_bar = sentence_bar
+        self._strip = strip
+        self._searches = False
         self._scenes = SceneSource()
         self.checks: tuple[Check, ...] = ()
         self._make_parts()
         self.map_link = MapLink(self.map, session, documents, strip, self.spot)
         self._lay_out()
-        self._connect(documents)
+        self._connect(documents, strip)
         self._take_settings()
         self._show_all()
 
@@ -103,12 +105,16 @@ class WorkPage(QWidget):
         for part, stretch in ((self.verdict_bar, 0), (self.split, 1), (self.ruler, 0)):
             page.addWidget(part, stretch)
 
-    def _connect(self, documents: Documents) -> None:
+    def _connect(self, documents: Documents, strip: StatusStrip) -> None:
         session = self._session
         session.state_changed.connect(self._on_session_state_changed)
         session.solved.connect(lambda _solution: self._show_all())
+        session.examined.connect(self._show_words)
         session.stale_changed.connect(self._on_session_stale_changed)
         session.settings_changed.connect(lambda _settings: self._take_settings())
+        session.search_progressed.connect(self._on_session_search_progressed)
+        strip.cancel_asked.connect(session.stop_search)
+        self.spot.seat.other_drawing_asked.connect(documents.open_plug_with_prompt)
         documents.opener.drawing_read.connect(self._on_opener_drawing_read)
         self.overlays.rough.toggled.connect(session.preview_passes)
         self._sentence_bar.checks_asked.connect(lambda: self.side.show_page(self.checks_panel))
@@ -137,6 +143,15 @@ class WorkPage(QWidget):
         self._scenes.take_marks(read.source, read.marks)
         self._show_all()
 
+    @Slot(float)
+    def _on_session_search_progressed(self, fraction: float) -> None:
+        """A made plug is on its way to its seat."""
+        if fraction < 1:
+            self._strip.show_progress_soon(fraction, self.tr("Looking for the seat of the plug"))
+        elif self._searches:
+            self._strip.show_progress(None)
+        self._searches = fraction < 1
+
     def _show_all(self) -> None:
         state = self._session.shown
         self._show_results(state)
@@ -144,9 +159,6 @@ class WorkPage(QWidget):
 
     def _show_results(self, state: State) -> None:
         session, solution = self._session, self._session.solution
-        results = session.results
-        problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
-        self.checks = checks(state, results, problems, core)
         scene = self._scenes.scene(state, solution)
         self.map.set_scene(scene)
         lead = state.chosen[0] if state.chosen else None
@@ -158,6 +170,14 @@ class WorkPage(QWidget):
             self.map.set_chosen_spot(session.spot, into_view=False)
         self.spot.show_fitting(shown)
         self.legend.show_fitting(shown, state.unit, is_stale=session.is_stale)
+        self._show_words()
+
+    def _show_words(self) -> None:
+        """What the latest answer means, in words."""
+        session, state, solution = self._session, self._session.shown, self._session.solution
+        results = session.results
+        problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
+        self.checks = checks(state, results, problems, core)
         self.verdict_bar.show_verdict(verdict(state, results, self.checks, core), is_stale=session.is_stale)
         names = {o.id: o.name or o.id for o in state.outlines} if len(state.chosen) > 1 else {}
         if not solution.is_preview or self.checks_panel.isVisible():
@@ -217,8 +237,11 @@ class WorkPage(QWidget):
 
     @Slot(object)
     def fix_check(self, check: Check) -> None:
-        """Do a check's fix."""
-        if check.fix is not None:
-            self._session.do(check.fix.apply)
-        else:
+        """Do a check's fix, or lead to the choice it takes."""
+        if check.fix is None:
             self._rereading.ask(check.finding)
+        elif check.fix.takes_choice:
+            self.side.show_page(self.spot)
+            self.spot.ask_for_plug()
+        else:
+            self._session.do(check.fix.apply)

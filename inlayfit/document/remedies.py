@@ -5,15 +5,21 @@ A fix is offered only if it acts on a half that may move; it says in one short l
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from inlayfit.document.edits import Edit, set_clearance, set_cutter, set_half_state, set_relief
+from inlayfit.document.edits import Edit, set_clearance, set_cutter, set_relief
+from inlayfit.document.made_edits import set_edge_break, set_seating
+from inlayfit.document.made_plug import Seating
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState, Relief
+from inlayfit.fit.spec import Relief
+from inlayfit.wording import Worded
+
+_FIRST_LENGTH = re.compile(r"(\d+(?:\.\d+)?) mm")
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,14 +29,21 @@ class Fix:
     Attributes:
         label: what a button says.
         apply: the edit.
+        takes_choice: the edit takes a choice that only a person can make, to which the window leads;
+            `apply` then changes nothing.
     """
 
     label: str
     apply: Callable[[State], Edit]
+    takes_choice: bool = False
 
 
 BOTH_CUT_CODE = "both-cut"
 """Code of the finding for two halves that are both made, of which only one is drawn."""
+STOPPED_CODE = "seat-not-searched"
+"""Code of the finding for a made plug whose seat is not known."""
+STOPPED = Worded("The search for the seat was stopped; search again, or leave the plug as it is drawn.")
+"""What is said of it."""
 
 
 def fix_for(finding: Finding, fitting: Fitting) -> Fix | None:
@@ -65,8 +78,22 @@ def _sharp(finding: Finding, _fitting: Fitting) -> Fix | None:
     return Fix("Its corners are sharp", lambda state: set_cutter(state, half, 0.0))
 
 
-def _cut_plug(_finding: Finding, _fitting: Fitting) -> Fix | None:
-    return Fix("Cut the plug", lambda state: set_half_state(state, Half.PLUG, HalfState.TO_CUT))
+def _choose_plug(_finding: Finding, _fitting: Fitting) -> Fix | None:
+    label = "Choose the plug"
+    return Fix(label, lambda state: Edit(state, label), takes_choice=True)
+
+
+def _lay_as_drawn(_finding: Finding, _fitting: Fitting) -> Fix | None:
+    return Fix("Leave it as drawn", lambda state: set_seating(state, Seating.AS_DRAWN))
+
+
+def _break_edge(finding: Finding, fitting: Fitting) -> Fix | None:
+    """Break the plug's lower edge as wide as the finding asks for, if the plug may still be cut."""
+    asked = _FIRST_LENGTH.search(finding.remedy)
+    if asked is None or not fitting.spec.plug.may_move:
+        return None
+    width_mm = float(asked[1])
+    return Fix("Break the plug's lower edge", lambda state: set_edge_break(state, Half.PLUG, width_mm))
 
 
 _MAKERS: dict[str, Callable[[Finding, Fitting], Fix | None]] = {
@@ -77,5 +104,7 @@ _MAKERS: dict[str, Callable[[Finding, Fitting], Fix | None]] = {
     "clearance-eats-piece": _less_clearance,
     "plug-in-pieces": _less_clearance,
     "sharper-than-cutter": _sharp,
-    BOTH_CUT_CODE: _cut_plug,
+    BOTH_CUT_CODE: _choose_plug,
+    STOPPED_CODE: _lay_as_drawn,
+    "held-up": _break_edge,
 }

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from inlayfit.document.in_unit import text_in_unit
-from inlayfit.document.remedies import BOTH_CUT_CODE, Fix, fix_for
+from inlayfit.document.remedies import BOTH_CUT_CODE, STOPPED, STOPPED_CODE, Fix, fix_for
 from inlayfit.document.sentence import overall_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding, Severity, heaviest_first
@@ -77,6 +77,8 @@ def checks(
         if problems.get(outline_id):
             both_made = _both_made(state, outline_id)
             problem = problem_finding(shown(problems[outline_id]), both_made=both_made, say=say)
+            if problems[outline_id] == STOPPED:
+                problem = replace(problem, code=STOPPED_CODE)
             found.append(check(problem, fitting))
         result = results.get(outline_id)
         for finding in result.findings if result is not None else ():
@@ -106,6 +108,9 @@ def verdict(
         what = "Click an outline to fit it." if state.outlines else "Open the outline of a pocket or a plug."
         return Verdict(Answer.NOTHING, say("Nothing is chosen."), say(what))
     worst = next((c for c in found if c.outline_id and not c.finding.fixed), None)
+    made = _of_made_halves(state, results, worst, say)
+    if made is not None:
+        return made
     if worst is not None and worst.finding.severity is Severity.BLOCK:
         bites = worst.finding.code == "bites"
         headline = "Will not go in yet." if bites else "Not ready to cut."
@@ -119,6 +124,37 @@ def verdict(
     if any(fitting.spec.clearance_mm < 0 for fitting in state.chosen_fittings):
         return Verdict(Answer.PRESS, say("Has to be pressed in."), tightest, worst)
     return Verdict(Answer.GOES_IN, say("Goes in."), tightest)
+
+
+def _of_made_halves(
+    state: State, results: Mapping[str, FitResult], worst: Check | None, say: Say
+) -> Verdict | None:
+    """The verdict on two halves that are made: whether they go together, and by how much or not.
+
+    None if a half may still move, if several fittings are chosen, or if something else weighs more.
+    """
+    lead = state.lead
+    result = results.get(lead.outline_id) if lead is not None and len(state.chosen) == 1 else None
+    if lead is None or result is None or not lead.both_made or result.gap.is_empty:
+        return None
+    from inlayfit.fit.bench_advice import Meeting, meeting  # heavy; not before something is solved
+
+    how = meeting(result)
+    if worst is not None and worst.finding.severity is Severity.BLOCK and how is not Meeting.BINDS:
+        return None
+    tightest = _pair(result.gap.min_mm, state.unit, say)
+    if how is Meeting.BINDS:
+        words = say("It binds by {0}.").format(_pair(-result.gap.min_mm, state.unit, say))
+        return Verdict(Answer.BLOCKED, say("Will not go in as it is."), words, worst)
+    explanation = say("Tightest {0}, loosest {1}.").format(
+        tightest, _pair(result.gap.max_mm, state.unit, say)
+    )
+    if how is Meeting.AS_WANTED:
+        is_press = lead.spec.clearance_mm < 0
+        headline = say("Has to be pressed in.") if is_press else say("Goes in.")
+        return Verdict(Answer.PRESS if is_press else Answer.GOES_IN, headline, explanation)
+    headline = "Goes in, tighter than wanted." if how is Meeting.TIGHTER else "Goes in, looser than wanted."
+    return Verdict(Answer.LOOK, say(headline), explanation, worst)
 
 
 def _tightest_words(state: State, results: Mapping[str, FitResult], say: Say) -> str:

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from enum import StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
@@ -92,18 +93,33 @@ def goes_in(result: FitResult) -> bool:
     return bool(result.gap.min_mm >= min(0.0, result.spec.clearance_mm) - PROMISED_MM)
 
 
+class Meeting(StrEnum):
+    """How two made halves go together."""
+
+    BINDS = "binds"
+    TIGHTER = "tighter than wanted"
+    LOOSER = "looser than wanted"
+    AS_WANTED = "as wanted"
+
+
+def meeting(result: FitResult) -> Meeting:
+    """How two made halves go together, by their smallest gap."""
+    gap_mm, wanted_mm = result.gap.min_mm, result.spec.clearance_mm
+    if not goes_in(result):
+        return Meeting.BINDS
+    if gap_mm < wanted_mm - _FELT_MM:
+        return Meeting.TIGHTER
+    return Meeting.LOOSER if gap_mm > wanted_mm + _FELT_MM else Meeting.AS_WANTED
+
+
 def verdict_sentence(result: FitResult) -> str:
     """Whether two made halves go together, in one sentence."""
-    gap, wanted = result.gap, result.spec.clearance_mm
-    tightest = format_per_side(gap.min_mm, Unit.MM, with_unit=True)
-    if not goes_in(result):
-        return (
-            f"Will not go in as it is: it binds by {format_per_side(-gap.min_mm, Unit.MM, with_unit=True)}."
-        )
-    if gap.min_mm < wanted - _FELT_MM:
-        return f"Goes in, but tighter than wanted: {tightest} at the tightest spot."
-    if gap.min_mm > wanted + _FELT_MM:
-        return f"Goes in, but looser than wanted: {tightest} at the tightest spot."
+    gap_mm, how = result.gap.min_mm, meeting(result)
+    tightest = format_per_side(gap_mm, Unit.MM, with_unit=True)
+    if how is Meeting.BINDS:
+        return f"Will not go in as it is: it binds by {format_per_side(-gap_mm, Unit.MM, with_unit=True)}."
+    if how in {Meeting.TIGHTER, Meeting.LOOSER}:
+        return f"Goes in, but {how.value}: {tightest} at the tightest spot."
     return f"Goes in as wanted: {tightest} at the tightest spot."
 
 

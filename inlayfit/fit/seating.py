@@ -43,6 +43,7 @@ from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
 from inlayfit.measures import length
+from inlayfit.progress import Progress, unwatched
 from inlayfit.wording import Worded
 
 _SAMPLES = 1200
@@ -90,23 +91,30 @@ class Seat:
         return math.hypot(*self.shift_mm) > _MOVED_MM or abs(self.turn_rad) > 1e-6
 
 
-def seat(pocket: Region, plug: Region, *, may_turn: bool = False) -> Seat:
+def seat(pocket: Region, plug: Region, *, may_turn: bool = False, progress: Progress | None = None) -> Seat:
     """Where a plug sits best in a pocket; see the module docstring.
 
     Args:
         pocket: its outline.
         plug: its outline, anywhere on its sheet.
         may_turn: whether it may be turned too.
+        progress: asked at every step whether to stop.
 
     Raises:
         SpecError: one of them is empty.
+        Cancelled: the work was stopped.
     """
     if pocket.is_empty or plug.is_empty:
         raise SpecError(
             Worded("A plug can be seated only where both outlines are there; choose closed outlines.")
         )
-    search = _Search(pocket, plug, may_turn=may_turn)
-    rough = [search.climbed(start, every=search.stride, enough=_ROUGH_GAIN_MM) for start in search.starts()]
+    watched = progress or unwatched()
+    watched.report(0.0, "seat")
+    search = _Search(pocket, plug, may_turn=may_turn, progress=watched)
+    starts, rough = search.starts(), []
+    for number, start in enumerate(starts):
+        watched.report((1 + number) / (2 + len(starts)), "seat")
+        rough.append(search.climbed(start, every=search.stride, enough=_ROUGH_GAIN_MM))
     as_high = max(gap for _, gap in rough) - 2 * _ROUGH_GAIN_MM
     rough.sort(key=lambda end: (0.0, search.turn_of(end[0])) if end[1] > as_high else (1.0, -end[1]))
     ends = [search.climbed(start) for start, _ in rough[:_FOLLOWED]]
@@ -147,7 +155,8 @@ class _Search:
     three are lengths.
     """
 
-    def __init__(self, pocket: Region, plug: Region, *, may_turn: bool) -> None:
+    def __init__(self, pocket: Region, plug: Region, *, may_turn: bool, progress: Progress) -> None:
+        self._progress = progress
         self.centre: Points = np.array([plug.shape.centroid.x, plug.shape.centroid.y])
         self._pocket, self._plug = BoundaryIndex(pocket), BoundaryIndex(plug)
         self._plug_wall, self._plug_normals = _sampled(plug)
@@ -209,6 +218,7 @@ class _Search:
 
     def _planes(self, pose: Points, every: int) -> tuple[Points, Points]:
         """(n,) gaps at a pose and their (n, 3) slopes, of both walls."""
+        self._progress.raise_if_cancelled()
         turn = float(pose[2]) / self.reach
         there = Transform.turn(turn)
         middle = self.centre + pose[:2]

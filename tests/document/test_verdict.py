@@ -87,7 +87,9 @@ def test_two_halves_that_are_made_block_with_the_way_out() -> None:
     assert found[0].finding.message == "Both halves are already cut."
     assert found[0].finding.remedy == "Set one of them to cut."
     assert found[0].fix is not None
-    assert found[0].fix.apply(state).state.fitting("o1").spec.plug.may_move
+    assert found[0].fix.label == "Choose the plug"
+    assert found[0].fix.takes_choice
+    assert found[0].fix.apply(state).state is state
 
 
 def test_checks_are_ordered_by_weight_and_notes_of_the_drawing_never_decide() -> None:

@@ -1,4 +1,4 @@
-"""The spot: the loupe on one of the tightest places, and the stack there."""
+"""The spot: the seat of a made plug, the loupe on one of the tightest places, and the stack there."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from inlayfit.app.canvas.loupe import Loupe
 from inlayfit.app.canvas.loupe_view import LoupeSpot
 from inlayfit.app.canvas.pointing import PointerReading
 from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.app.panels.seat_panel import SeatPanel
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
 
@@ -18,7 +19,7 @@ _LOUPE_PX, _LOW_LOUPE_PX, _HIGH_LOUPE_PX = 196, 150, 250
 
 
 class SpotPanel(QScrollArea):
-    """Loupe and stack."""
+    """Seat of a made plug, loupe and stack."""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -51,6 +52,8 @@ class SpotPanel(QScrollArea):
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
+        self.seat = SeatPanel(session)
+        column.addWidget(self.seat)
         column.addLayout(head)
         column.addWidget(self.loupe)
         column.addWidget(rule)
@@ -101,6 +104,12 @@ class SpotPanel(QScrollArea):
         self.loupe.set_unit(self._session.shown.unit)
         self.loupe.set_stale(self._session.is_stale)
         self._show_spot()
+
+    def ask_for_plug(self) -> None:
+        """Lead to the choice of the plug of two made halves."""
+        self.ensureWidgetVisible(self.seat)
+        self.seat.plug_box.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.seat.plug_box.showPopup()
 
     def follow(self, reading: PointerReading, *, words: str = "") -> None:
         """Look at the wall nearest to a place until another spot is chosen; `words` say what place it is."""

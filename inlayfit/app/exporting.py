@@ -1,0 +1,54 @@
+"""Writing what was solved, with all that the workshop's view adds, as the command line writes it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from inlayfit.app.examining import Looks, look_at
+from inlayfit.app.solving import Solution
+from inlayfit.document.details import details_json
+from inlayfit.document.exports import ExportOptions, ExportReport, write_fit
+from inlayfit.progress import Progress
+
+
+def write(
+    solution: Solution,
+    known: Looks,
+    folder: Path,
+    options: ExportOptions,
+    *,
+    source: Path | None,
+    progress: Progress,
+) -> ExportReport:
+    """Write every solved fitting into a folder.
+
+    Args:
+        solution: an exact one.
+        known: answers that were looked at already.
+        folder: where to.
+        options: what, and how.
+        source: the drawing; neither it nor the drawing of a made plug is overwritten.
+        progress: asked whether to stop.
+
+    Raises:
+        SpecError: the workshop's numbers contradict each other.
+        WriteError, ReadBackError, Cancelled: as `write_fit`.
+    """
+    state = solution.state
+    looks = look_at(solution, known, progress)
+    names = [name for name in state.chosen if name in looks]
+    details = {}
+    for name in names:
+        solved = solution.solved[name]
+        there = "" if solved.plug is None else solved.plug.id_there
+        details[name] = details_json(looks[name].whole, seat=solved.seat, plug_outline=there)
+    return write_fit(
+        [(name, looks[name].whole.result) for name in names],
+        folder,
+        options,
+        source=source,
+        other_sources=[Path(drawing) for drawing in sorted({o.drawing for o in state.outlines} - {""})],
+        drawing_findings=state.findings,
+        details=details,
+        progress=progress,
+    )

@@ -1,0 +1,213 @@
+"""Two halves that are made, in the window: the plug is chosen, seated, judged, and written."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from inlayfit.app import prompts
+from inlayfit.app.session import Session
+from inlayfit.app.window import MainWindow
+from inlayfit.cli import main
+from inlayfit.document import edits, made_edits
+from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.outlines import Outline, region_of_contours
+from inlayfit.document.state import Fitting, State
+from inlayfit.fit.result import Half
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.geometry.path import Path as Line
+
+CUT = HalfState.ALREADY_CUT
+
+
+def _l_shape(number: int, at: tuple[float, float], inset: float, turn_rad: float = 0.0) -> Outline:
+    """An L of 30 by 20, each wall moved in, turned about its corner and laid somewhere."""
+    i = inset
+    corners = [(i, i), (30 - i, i), (30 - i, 8 - i), (8 - i, 8 - i), (8 - i, 20 - i), (i, 20 - i)]
+    c, s = math.cos(turn_rad), math.sin(turn_rad)
+    points = [(at[0] + c * x - s * y, at[1] + s * x + c * y) for x, y in corners]
+    path = (Line.polyline(points),)
+    return Outline(f"o{number}", "", "0", region_of_contours(path), path)
+
+
+def _pair(inset: float = 0.03, turn_rad: float = 0.0) -> State:
+    """A pocket, and beside it a plug that was cut for it."""
+    outlines = (_l_shape(1, (0, 0), 0.0), _l_shape(2, (50, 3), inset, turn_rad))
+    spec = FitSpec(0.03, HalfSpec(2.0, CUT), HalfSpec(3.0, CUT))
+    return State(outlines=outlines, fittings=tuple(Fitting(o.id, spec) for o in outlines), chosen=("o1",))
+
+
+@pytest.fixture
+def opened(
+    window: MainWindow, settled: Callable[[Session], None], qtbot: QtBot
+) -> Callable[[State], MainWindow]:
+    def open_(state: State) -> MainWindow:
+        window.session.start(state, title="pair")
+        looked_at(window.session, settled, qtbot)
+        return window
+
+    return open_
+
+
+def looked_at(session: Session, settled: Callable[[Session], None], qtbot: QtBot) -> None:
+    """Wait until the answers are exact and were looked at."""
+    settled(session)
+    qtbot.waitUntil(lambda: not session.examiner.is_busy, timeout=20_000)
+
+
+def test_two_made_halves_ask_for_the_plug_and_lead_to_the_choice(
+    opened: Callable[..., MainWindow], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = opened(_pair())
+    work = window.work
+    listed: list[bool] = []
+    monkeypatch.setattr(work.spot.seat.plug_box, "showPopup", lambda: listed.append(True))
+    assert work.verdict_bar.fix_button.text() == "Choose the plug"
+    assert work.spot.seat.isVisible()
+    work.verdict_bar.fix_button.click()
+    assert listed == [True]
+
+
+def test_the_plug_is_chosen_seated_and_judged(
+    opened: Callable[..., MainWindow], settled: Callable[[Session], None], qtbot: QtBot
+) -> None:
+    window = opened(_pair())
+    box = window.work.spot.seat.plug_box
+    box.setCurrentIndex(box.findData("o2"))
+    box.activated.emit(box.currentIndex())
+    looked_at(window.session, settled, qtbot)
+    assert window.session.state.fittings[0].made == MadePlug("o2")
+    solved = window.session.solution.solved["o1"]
+    assert solved.seat is not None
+    assert solved.seat.shift_mm == pytest.approx((-50, -3), abs=2e-3)
+    assert "−50.000 mm along X and −3.000 mm along Y." in window.work.spot.seat.told.text()
+    assert window.work.verdict_bar.headline == "Goes in."
+    assert window.work.map.scene.fitting("o1") is not None
+    assert not window.work.map.scene.outlines, "the plug is shown where it sits"
+    before = window.session.state
+    window.actions_by_name["undo"].trigger()
+    assert window.session.state == _same_but(before, made=None)
+    window.actions_by_name["redo"].trigger()
+    assert window.session.state is before
+
+
+def _same_but(state: State, *, made: MadePlug | None) -> State:
+    return state.with_fittings((replace(state.fittings[0], made=made),))
+
+
+def test_a_plug_that_binds_says_by_how_much_where_and_what_to_take_off(
+    opened: Callable[..., MainWindow],
+) -> None:
+    state = made_edits.give_plug(_pair(inset=-0.02), "o2").state
+    window = opened(state)
+    assert window.work.verdict_bar.headline == "Will not go in as it is."
+    result = window.session.results["o1"]
+    codes = [finding.code for finding in result.findings]
+    assert "bites" in codes
+    ease = [finding for finding in result.findings if finding.code == "ease-here"]
+    assert ease
+    assert all(finding.place_mm is not None for finding in ease)
+    amount = 0.03 + 0.02 * math.sqrt(2)  # at a corner the overlap is that of its diagonal
+    assert f"{amount:.3f} mm per side off the plug" in ease[0].remedy
+    shown = [check for check in window.work.checks if check.finding.code == "ease-here"]
+    window.work.show_check(shown[0])
+    assert window.work.side.current_page is window.work.spot
+
+
+def test_a_turn_is_told_only_if_it_was_allowed(
+    opened: Callable[..., MainWindow], settled: Callable[[Session], None], qtbot: QtBot
+) -> None:
+    window = opened(made_edits.give_plug(_pair(turn_rad=0.4), "o2").state)
+    assert window.work.verdict_bar.headline == "Will not go in as it is."
+    box = window.work.spot.seat.seating_box
+    box.setCurrentIndex(box.findData(Seating.TURN))
+    box.activated.emit(box.currentIndex())
+    looked_at(window.session, settled, qtbot)
+    assert window.work.verdict_bar.headline == "Goes in."
+    assert f"turned by −{math.degrees(0.4):.3f}°" in window.work.spot.seat.told.text()
+
+
+def test_clearance_and_unit_move_no_plug_so_no_seat_is_searched_again(
+    opened: Callable[..., MainWindow], settled: Callable[[Session], None], qtbot: QtBot
+) -> None:
+    window = opened(made_edits.give_plug(_pair(), "o2").state)
+    session = window.session
+    assert session.seats.searches == 1
+    for step in range(1, 5):
+        session.preview(edits.set_clearance(session.state, 0.03 + 0.01 * step))
+    session.finish_gesture(edits.set_clearance(session.state, 0.07))
+    session.do(lambda s: edits.set_half_state(s, Half.PLUG, HalfState.FINISHED))
+    looked_at(session, settled, qtbot)
+    assert session.seats.searches == 1
+    assert window.work.verdict_bar.headline == "Goes in, tighter than wanted."
+
+
+def test_cancel_leaves_the_document_and_says_what_is_not_known(
+    opened: Callable[..., MainWindow], settled: Callable[[Session], None], qtbot: QtBot
+) -> None:
+    window = opened(_pair())
+    session = window.session
+    session.do(lambda s: made_edits.give_plug(s, "o2"))
+    asked = session.state
+    window.strip.cancel_asked.emit()
+    qtbot.waitUntil(lambda: not session.solver.is_busy, timeout=200)  # promised: stopped within 0.2 s
+    assert session.state is asked
+    assert not session.is_stale
+    assert [check.finding.code for check in window.work.checks][:1] == ["seat-not-searched"]
+    assert window.work.verdict_bar.fix_button.text() == "Leave it as drawn"
+    assert window.work.spot.seat.again.isVisible()
+    window.work.spot.seat.again.click()
+    looked_at(session, settled, qtbot)
+    assert window.work.verdict_bar.headline == "Goes in."
+    assert not window.work.spot.seat.again.isVisible()
+
+
+def _drawing(path: Path, *outlines: Outline) -> Path:
+    from inlayfit.drawing import Drawing, Figure, Role
+    from inlayfit.formats.dxf_write import write_dxf
+
+    figures = tuple(Figure(o.contours, layer="0", name=o.id, role=Role.POCKET) for o in outlines)
+    write_dxf(Drawing(figures), path)
+    return path
+
+
+@pytest.mark.parametrize("how", [Seating.SHIFT, Seating.AS_DRAWN])
+def test_window_and_command_line_write_equal_answers(
+    window: MainWindow,
+    settled: Callable[[Session], None],
+    qtbot: QtBot,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    how: Seating,
+) -> None:
+    """A pocket in one drawing, its plug in another; both ways write the same `fit.json`."""
+    pocket = _drawing(tmp_path / "pocket.dxf", _l_shape(1, (0, 0), 0.0))
+    plug = _drawing(tmp_path / "plug.dxf", _l_shape(1, (0.01, 0), -0.01))
+    options = "--clearance 0.03 --pocket-cutter 0 --plug-cutter 0 --pocket-state already-cut "
+    options += f"--plug-state finished --seat {how.value} --line edge"
+    main(["fit", str(pocket), "--plug-drawing", str(plug), *options.split(), "--out", str(tmp_path / "cli")])
+    session = window.session
+    window.documents.open_files([pocket])
+    qtbot.waitUntil(lambda: session.state.lead is not None, timeout=20_000)
+    for half, half_state in ((Half.POCKET, CUT), (Half.PLUG, HalfState.FINISHED)):
+        session.do(lambda s, h=half: edits.set_cutter(s, h, 0.0))
+        session.do(lambda s, h=half, to=half_state: edits.set_half_state(s, h, to))
+    session.do(lambda s: edits.set_clearance(s, 0.03))
+    monkeypatch.setattr(prompts, "open_files", lambda *_: [plug])
+    window.work.spot.seat.other_drawing_asked.emit()
+    qtbot.waitUntil(lambda: len(session.state.outlines) == 2, timeout=20_000)
+    assert session.state.outlines[1].drawing == str(plug)
+    session.do(lambda s: made_edits.set_seating(s, how))
+    looked_at(session, settled, qtbot)
+    window.documents.export_to(tmp_path / "window")
+    qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
+    ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
+    assert ours["fittings"][0]["orientations"]
+    assert ours["fittings"][0]["bench"]["spots"]
+    assert ours == theirs
