@@ -858,6 +858,46 @@
    <translation>In die Tasche einpassen, wie sie gemessen ist</translation>
   </message>
   <message>
+   <source>Take {0} for the plug</source>
+   <translation>{0} als Einlage nehmen</translation>
+  </message>
+  <message>
+   <source>Take the plug from {0}</source>
+   <translation>Die Einlage aus {0} nehmen</translation>
+  </message>
+  <message>
+   <source>Lay the plug {0}</source>
+   <translation>Die Einlage {0} legen</translation>
+  </message>
+  <message>
+   <source>to its seat, not turned</source>
+   <translation>an ihren Sitz, ungedreht,</translation>
+  </message>
+  <message>
+   <source>to its seat, turned if need be</source>
+   <translation>an ihren Sitz, nötigenfalls gedreht,</translation>
+  </message>
+  <message>
+   <source>as it is drawn</source>
+   <translation>wie gezeichnet</translation>
+  </message>
+  <message>
+   <source>Change the workshop's numbers</source>
+   <translation>Die Zahlen der Werkstatt ändern</translation>
+  </message>
+  <message>
+   <source>Set the kerf's taper to {0}</source>
+   <translation>Schräge des Schnitts auf {0} setzen</translation>
+  </message>
+  <message>
+   <source>Break the plug's lower edge by {0}</source>
+   <translation>Unterkante der Einlage um {0} brechen</translation>
+  </message>
+  <message>
+   <source>Break the pocket's rim by {0}</source>
+   <translation>Rand der Tasche um {0} brechen</translation>
+  </message>
+  <message>
    <source>circle</source>
    <translation>Kreis</translation>
   </message>
@@ -924,6 +964,22 @@
   <message>
    <source>{0} per side ({1} overall)</source>
    <translation>{0} je Seite ({1} gesamt)</translation>
+  </message>
+  <message>
+   <source>It binds by {0}.</source>
+   <translation>Sie klemmt um {0}.</translation>
+  </message>
+  <message>
+   <source>Will not go in as it is.</source>
+   <translation>Geht so nicht hinein.</translation>
+  </message>
+  <message>
+   <source>Goes in, tighter than wanted.</source>
+   <translation>Geht hinein, enger als gewollt.</translation>
+  </message>
+  <message>
+   <source>Goes in, looser than wanted.</source>
+   <translation>Geht hinein, loser als gewollt.</translation>
   </message>
   <message>
    <source>bites</source>
@@ -998,8 +1054,16 @@
    <translation>Ihre Ecken sind scharf</translation>
   </message>
   <message>
-   <source>Cut the plug</source>
-   <translation>Einlage schneiden</translation>
+   <source>Choose the plug</source>
+   <translation>Einlage wählen</translation>
+  </message>
+  <message>
+   <source>Leave it as drawn</source>
+   <translation>Wie gezeichnet lassen</translation>
+  </message>
+  <message>
+   <source>Break the plug's lower edge</source>
+   <translation>Unterkante der Einlage brechen</translation>
   </message>
  </context>
  <context>
@@ -1747,6 +1811,93 @@
   <message>
    <source>clearance per side, {0}</source>
    <translation>Spiel je Seite, {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>SeatPanel</name>
+  <message>
+   <source>Seat of the plug</source>
+   <translation>Sitz der Einlage</translation>
+  </message>
+  <message>
+   <source>Outline of the plug</source>
+   <translation>Umriss der Einlage</translation>
+  </message>
+  <message>
+   <source>Both halves are made, so the plug has an outline of its own. It is never changed.</source>
+   <translation>Beide Hälften sind gefertigt, also hat die Einlage einen eigenen Umriss. Er wird nie geändert.</translation>
+  </message>
+  <message>
+   <source>How the plug may move</source>
+   <translation>Wie sich die Einlage bewegen darf</translation>
+  </message>
+  <message>
+   <source>It is moved to where its smallest gap is largest, as a careful hand would push it. A turn is tried only if asked for: it could hide a wrong plug.</source>
+   <translation>Sie wird dorthin geschoben, wo ihr kleinster Spalt am größten ist, wie eine vorsichtige Hand sie schöbe. Gedreht wird nur auf Wunsch: das könnte eine falsche Einlage verdecken.</translation>
+  </message>
+  <message>
+   <source>shift it</source>
+   <translation>schieben</translation>
+  </message>
+  <message>
+   <source>shift and turn it</source>
+   <translation>schieben und drehen</translation>
+  </message>
+  <message>
+   <source>leave it as drawn</source>
+   <translation>liegen lassen, wie gezeichnet</translation>
+  </message>
+  <message>
+   <source>How the plug was moved</source>
+   <translation>Wie die Einlage bewegt wurde</translation>
+  </message>
+  <message>
+   <source>Search again</source>
+   <translation>Neu suchen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Search again&lt;/b&gt;&lt;br&gt;Looks for the seat; the search was stopped before it had one.</source>
+   <translation>&lt;b&gt;Neu suchen&lt;/b&gt;&lt;br&gt;Sucht den Sitz; die Suche wurde angehalten, bevor sie einen hatte.</translation>
+  </message>
+  <message>
+   <source>Plug</source>
+   <translation>Einlage</translation>
+  </message>
+  <message>
+   <source>To seat it</source>
+   <translation>Zum Einsetzen</translation>
+  </message>
+  <message>
+   <source>From another drawing…</source>
+   <translation>Aus einer anderen Zeichnung…</translation>
+  </message>
+  <message>
+   <source>choose the plug</source>
+   <translation>Einlage wählen</translation>
+  </message>
+  <message>
+   <source>Both halves are made. Choose the outline of the plug, and the fit is measured.</source>
+   <translation>Beide Hälften sind gefertigt. Wählen Sie den Umriss der Einlage, dann wird die Passung gemessen.</translation>
+  </message>
+  <message>
+   <source>It lies as it is drawn.</source>
+   <translation>Sie liegt, wie sie gezeichnet ist.</translation>
+  </message>
+  <message>
+   <source>It is drawn where it sits best.</source>
+   <translation>Sie ist dort gezeichnet, wo sie am besten sitzt.</translation>
+  </message>
+  <message>
+   <source>Moved by {0} along X and {1} along Y.</source>
+   <translation>Um {0} entlang X und {1} entlang Y geschoben.</translation>
+  </message>
+  <message>
+   <source>Moved by {0} along X and {1} along Y, turned by {2}° counter-clockwise.</source>
+   <translation>Um {0} entlang X und {1} entlang Y geschoben, um {2}° gegen den Uhrzeigersinn gedreht.</translation>
+  </message>
+  <message>
+   <source>Looking for its seat …</source>
+   <translation>Ihr Sitz wird gesucht …</translation>
   </message>
  </context>
  <context>
@@ -2680,6 +2831,10 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Outlines</source>
    <translation>Umrisse</translation>
+  </message>
+  <message>
+   <source>Looking for the seat of the plug</source>
+   <translation>Der Sitz der Einlage wird gesucht</translation>
   </message>
   <message>
    <source>1 check open</source>

@@ -196,8 +196,8 @@ def test_window_and_command_line_write_equal_answers(
     window.documents.open_files([pocket])
     qtbot.waitUntil(lambda: session.state.lead is not None, timeout=20_000)
     for half, half_state in ((Half.POCKET, CUT), (Half.PLUG, HalfState.FINISHED)):
-        session.do(lambda s, h=half: edits.set_cutter(s, h, 0.0))
-        session.do(lambda s, h=half, to=half_state: edits.set_half_state(s, h, to))
+        session.perform(edits.set_cutter(session.state, half, 0.0))
+        session.perform(edits.set_half_state(session.state, half, half_state))
     session.do(lambda s: edits.set_clearance(s, 0.03))
     monkeypatch.setattr(prompts, "open_files", lambda *_: [plug])
     window.work.spot.seat.other_drawing_asked.emit()

@@ -13,10 +13,12 @@ from pytestqt.qtbot import QtBot
 
 from inlayfit.app.core_words import CORE_WORDS, core
 from inlayfit.app.session import said
-from inlayfit.document import edits
+from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import FACING_WORDS, HALF_WORDS, RELIEF_WORDS, STATE_WORDS, corner_words
+from inlayfit.document.made_plug import Seating
 from inlayfit.document.sentence import PATTERN, parts, sentence
 from inlayfit.document.state import Fitting
+from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import HalfState, Relief
@@ -78,7 +80,7 @@ def test_the_sentence_puts_its_places_in_another_order(german: None) -> None:
 def test_every_word_of_the_core_is_listed() -> None:
     listed = set(CORE_WORDS)
     words = {*STATE_WORDS.values(), *RELIEF_WORDS.values(), *FACING_WORDS.values(), *HALF_WORDS.values()}
-    words |= {feel.value for feel in Feel}
+    words |= {feel.value for feel in Feel} | {*made_edits.SEATING_WORDS.values()}
     words |= {corner_words(pocket=p, plug=q) for p in Relief for q in Relief}
     assert words <= listed
 
@@ -91,6 +93,8 @@ def test_what_undo_says_is_listed_for_every_edit(german: None) -> None:
         edits.remove_chosen(state), edits.rename_outline(state, "o0", "x"),
         edits.set_finishing_allowance(state, 0.1), edits.set_stack(state, state.fittings[0].stack),
         edits.set_corners(state, pocket=Relief.ROUNDED, plug=Relief.DOG_BONE),
+        made_edits.give_plug(state, "o1"), made_edits.set_kerf_taper(state, 0.05),
+        made_edits.set_workshop(state, WorkshopNumbers(floor_fillet_mm=0.2)),
     ]  # fmt: skip
     for half in Half:
         made += [
@@ -98,6 +102,8 @@ def test_what_undo_says_is_listed_for_every_edit(german: None) -> None:
             edits.set_half_state(state, half, HalfState.FINISHED),
             edits.set_relief(state, half, Relief.T_BONE),
         ]  # fmt: skip
+    made += [made_edits.set_edge_break(state, half, 0.2) for half in Half]
+    made += [made_edits.set_seating(state, seating) for seating in Seating]
     made += [edits.set_facing(state, facing) for facing in FACING_WORDS]
     for edit in made:
         assert edit.pattern in CORE_WORDS, edit.pattern
