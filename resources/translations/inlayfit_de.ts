@@ -887,7 +887,7 @@
   </message>
   <message>
    <source>Set the kerf's taper to {0}</source>
-   <translation>Schräge des Schnitts auf {0} setzen</translation>
+   <translation>Schräge der Schnittfuge auf {0} setzen</translation>
   </message>
   <message>
    <source>Break the plug's lower edge by {0}</source>
@@ -1816,8 +1816,16 @@
  <context>
   <name>SeatPanel</name>
   <message>
-   <source>Seat of the plug</source>
-   <translation>Sitz der Einlage</translation>
+   <source>How the plug was moved</source>
+   <translation>Wie die Einlage bewegt wurde</translation>
+  </message>
+  <message>
+   <source>Search again</source>
+   <translation>Neu suchen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Search again&lt;/b&gt;&lt;br&gt;Looks for the seat; the search was stopped before it had one.</source>
+   <translation>&lt;b&gt;Neu suchen&lt;/b&gt;&lt;br&gt;Sucht den Sitz; die Suche wurde angehalten, bevor sie einen hatte.</translation>
   </message>
   <message>
    <source>Outline of the plug</source>
@@ -1848,16 +1856,8 @@
    <translation>liegen lassen, wie gezeichnet</translation>
   </message>
   <message>
-   <source>How the plug was moved</source>
-   <translation>Wie die Einlage bewegt wurde</translation>
-  </message>
-  <message>
-   <source>Search again</source>
-   <translation>Neu suchen</translation>
-  </message>
-  <message>
-   <source>&lt;b&gt;Search again&lt;/b&gt;&lt;br&gt;Looks for the seat; the search was stopped before it had one.</source>
-   <translation>&lt;b&gt;Neu suchen&lt;/b&gt;&lt;br&gt;Sucht den Sitz; die Suche wurde angehalten, bevor sie einen hatte.</translation>
+   <source>Seat of the plug</source>
+   <translation>Sitz der Einlage</translation>
   </message>
   <message>
    <source>Plug</source>

@@ -39,8 +39,24 @@ class SeatPanel(QWidget):
         super().__init__(parent)
         self._session = session
         self._listed: tuple[object, ...] = ()
-        title = QLabel(self.tr("Seat of the plug"))
-        title.setFont(theme.font(theme.TITLE))
+        self._make_boxes()
+        self.told = QLabel()
+        self.told.setWordWrap(True)
+        self.told.setAccessibleName(self.tr("How the plug was moved"))
+        self.again = QPushButton(self.tr("Search again"))
+        self.again.setToolTip(
+            self.tr("<b>Search again</b><br>Looks for the seat; the search was stopped before it had one.")
+        )
+        self._lay_out()
+        self.plug_box.activated.connect(self._on_plug_box_activated)
+        self.seating_box.activated.connect(self._on_seating_box_activated)
+        self.again.clicked.connect(lambda: session.solve_again())
+        session.state_changed.connect(lambda _change: self._show())
+        session.solved.connect(lambda _solution: self._show())
+        session.search_progressed.connect(self._on_session_search_progressed)
+        self._show()
+
+    def _make_boxes(self) -> None:
         self.plug_box = self._box(
             self.tr("Outline of the plug"),
             self.tr("Both halves are made, so the plug has an outline of its own. It is never changed."),
@@ -59,20 +75,16 @@ class SeatPanel(QWidget):
             (Seating.AS_DRAWN, self.tr("leave it as drawn")),
         ):
             self.seating_box.addItem(words, seating)
-        self.told = QLabel()
-        self.told.setWordWrap(True)
-        self.told.setAccessibleName(self.tr("How the plug was moved"))
-        self.again = QPushButton(self.tr("Search again"))
-        self.again.setToolTip(
-            self.tr("<b>Search again</b><br>Looks for the seat; the search was stopped before it had one.")
-        )
+
+    def _lay_out(self) -> None:
+        title = QLabel(self.tr("Seat of the plug"))
+        title.setFont(theme.font(theme.TITLE))
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(4)
         grid.setColumnStretch(1, 1)
-        for row, (words, box) in enumerate(
-            ((self.tr("Plug"), self.plug_box), (self.tr("To seat it"), self.seating_box))
-        ):
+        rows = ((self.tr("Plug"), self.plug_box), (self.tr("To seat it"), self.seating_box))
+        for row, (words, box) in enumerate(rows):
             label = QLabel(words)
             label.setProperty("muted", True)
             label.setBuddy(box)
@@ -89,13 +101,6 @@ class SeatPanel(QWidget):
         column.addWidget(self.told)
         column.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(rule)
-        self.plug_box.activated.connect(self._on_plug_box_activated)
-        self.seating_box.activated.connect(self._on_seating_box_activated)
-        self.again.clicked.connect(lambda: session.solve_again())
-        session.state_changed.connect(lambda _change: self._show())
-        session.solved.connect(lambda _solution: self._show())
-        session.search_progressed.connect(self._on_session_search_progressed)
-        self._show()
 
     def _box(self, name: str, why: str) -> QComboBox:
         box = QComboBox()
