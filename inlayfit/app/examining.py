@@ -17,6 +17,7 @@ from inlayfit.errors import InlayfitError
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
 from inlayfit.progress import Progress
+from inlayfit.wording import Worded
 
 if TYPE_CHECKING:
     from inlayfit.fit.workshop import Examined
@@ -90,12 +91,7 @@ def look_at(solution: Solution, known: Looks, progress: Progress) -> Looks:
 
 
 def _contradiction(problem: InlayfitError | None) -> Finding:
-    """The finding for numbers that cannot all be."""
-    what, _, remedy = str(problem).partition(";")
-    remedy = (remedy.strip() or "Look at the workshop's numbers.").rstrip(".") + "."
-    return Finding(
-        "workshop-numbers",
-        Severity.WARN,
-        what.rstrip(".") + ".",
-        remedy[:1].upper() + remedy[1:],
-    )
+    """The finding for numbers that cannot all be; the refusal itself says what to do."""
+    assert problem is not None
+    remedy = Worded("Nothing is said of many parts until then.")
+    return Finding("workshop-numbers", Severity.WARN, problem.message, remedy)

@@ -167,7 +167,7 @@ def _seat_one(
         result = solve(pocket.region, spec, plug_drawn=lying, tolerance=tolerance, progress=_Stages(progress))
     except InlayfitError as error:
         progress.raise_if_cancelled()
-        return Solved(pocket, spec, None, str(error), plug=plug, seating=seating)
+        return Solved(pocket, spec, None, error.message, plug=plug, seating=seating)
     progress.raise_if_cancelled()
     note = seated_finding(seat) if seat is not None else None
     if note is not None:

@@ -14,6 +14,7 @@ from inlayfit.errors import SpecError
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import HalfSpec, HalfState
 from inlayfit.units import format_entry
+from inlayfit.wording import Worded
 
 if TYPE_CHECKING:  # the readers are heavy; a window must not wait for them
     from inlayfit.document.imports import Imported
@@ -35,11 +36,11 @@ def give_plug(state: State, outline_id: str) -> Edit:
     """
     lead = state.lead
     if lead is None:
-        raise SpecError("Nothing is chosen; choose the pocket before its plug.")
+        raise SpecError(Worded("Nothing is chosen; choose the pocket before its plug."))
     if outline_id == lead.outline_id:
-        raise SpecError("An outline cannot be the plug of itself; choose another one.")
+        raise SpecError(Worded("An outline cannot be the plug of itself; choose another one."))
     if outline_id not in {outline.id for outline in state.outlines}:
-        raise SpecError("There is no such outline any more; choose another one.")
+        raise SpecError(Worded("There is no such outline any more; choose another one."))
     seating = lead.made.seating if lead.made is not None else Seating.SHIFT
     fitting = replace(_both_made(lead), made=MadePlug(outline_id, seating))
     after = state.with_fittings((fitting,))

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from inlayfit.bench.cutting import Milling
 from inlayfit.errors import SpecError
 from inlayfit.fit.scatter import MachineErrors
+from inlayfit.wording import Worded
 
 if TYPE_CHECKING:  # heavy; a window must not wait for it
     from inlayfit.fit.workshop import Workshop
@@ -38,7 +39,7 @@ class WorkshopNumbers:
 
     def __post_init__(self) -> None:
         if min(self.depth_per_pass_mm, self.floor_allowance_mm, self.floor_fillet_mm) < 0:
-            raise SpecError("Depths and radii of the workshop are 0 or more; give lengths such as 0.5 mm.")
+            raise SpecError(Worded("Depths and radii are 0 or more; give lengths such as 0.5 mm."))
 
     def at_depth(self, depth_mm: float) -> Workshop:
         """The workshop's view of a fitting of that depth.

@@ -1065,6 +1065,14 @@
    <source>Break the plug's lower edge</source>
    <translation>Unterkante der Einlage brechen</translation>
   </message>
+  <message>
+   <source>Change the fit sentence.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1,000</source>
+   <translation type="unfinished" />
+  </message>
  </context>
  <context>
   <name>DesktopRow</name>
@@ -1587,6 +1595,13 @@
   <message>
    <source>&amp;Help</source>
    <translation>H&amp;ilfe</translation>
+  </message>
+ </context>
+ <context>
+  <name>Opener</name>
+  <message>
+   <source>The file could not be read ({0}); please report it with the file.</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
