@@ -32,12 +32,12 @@ from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, heaviest_first
 from inlayfit.fit import check
 from inlayfit.fit.gaps import gap_map
+from inlayfit.fit.reach import unreached
 from inlayfit.fit.relief import Sweep, removed_by, sweeps_for
 from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outside
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
-from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
@@ -47,7 +47,6 @@ from inlayfit.wording import Worded
 
 _MOST_ROUNDS = 4
 _SAMPLES = 2000
-_LOOSE_MM = 0.005
 
 
 def solve(
@@ -229,7 +228,7 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
         return _Form(thinned(filled, tolerance), form.corners, form.findings, suits_plug=True)
     eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
-    narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
+    narrow = unreached(eased, filled, pocket_radius, tolerance)
     for _ in range(_MOST_ROUNDS):
         if not narrow:
             return _Form(thinned(filled, tolerance), form.corners, tuple(findings), suits_plug=True)
@@ -237,30 +236,8 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
         reached = filled.minus(_together(r.region for r in narrow))
         filled = closed(reached, radius, tolerance)
         eased = residues_outside(reached, filled, radius, tolerance)
-        narrow = _too_narrow(eased, filled, pocket_radius, tolerance)
+        narrow = unreached(eased, filled, pocket_radius, tolerance)
     return _Form(filled, form.corners, (*findings, *check.of_conflict(narrow)))
-
-
-def _too_narrow(
-    added: tuple[Residue, ...], form: Region, radius: float, tolerance: Tolerance
-) -> tuple[Residue, ...]:
-    """What the pocket's cutter cannot reach of a form to which something was added.
-
-    Without an addition the form is what that cutter left, and what it could reach it still can: so only the
-    added pieces are asked, by their distance from the cutter's centres. With one too far, all of the form is
-    opened, with a cutter a little smaller: eroding an arc by its own radius makes all its chords meet in one
-    point, which is slow.
-    """
-    if radius == 0 or not added:
-        return ()
-    loose = radius - min(_LOOSE_MM, radius / 4)
-    centres = erode(form, loose, tolerance)
-    if not centres.is_empty:
-        walls = shapely.segmentize([piece.region.shape for piece in added], radius / 4)
-        away, _ = BoundaryIndex(centres).nearest(shapely.get_coordinates(walls))
-        if float(away.max()) <= loose + tolerance.settle_mm / 2:
-            return ()
-    return residues(form, opened(form, loose, tolerance), radius, tolerance)
 
 
 def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
