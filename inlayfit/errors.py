@@ -20,7 +20,10 @@ Each message is one sentence that says what is wrong and ends with what to do.
 
 from __future__ import annotations
 
+import errno
 from pathlib import Path
+
+from inlayfit.wording import Worded
 
 
 class InlayfitError(Exception):
@@ -86,3 +89,29 @@ class ProjectError(InlayfitError):
 
 class Cancelled(InlayfitError):  # noqa: N818 - a state of the work, not a fault
     """Raised by `progress.Progress.raise_if_cancelled`."""
+
+
+_REASONS = {
+    errno.ENOENT: Worded("no such file or directory"),
+    errno.EACCES: Worded("permission denied"),
+    errno.EPERM: Worded("operation not permitted"),
+    errno.EROFS: Worded("read-only file system"),
+    errno.ENOSPC: Worded("no space left on device"),
+    errno.EDQUOT: Worded("disk quota exceeded"),
+    errno.EISDIR: Worded("is a directory"),
+    errno.ENOTDIR: Worded("not a directory"),
+    errno.ENAMETOOLONG: Worded("file name too long"),
+    errno.EIO: Worded("input/output error"),
+    errno.EBUSY: Worded("device or resource busy"),
+}
+
+
+def reason_of(error: OSError, *, otherwise: Worded) -> str:
+    """What the system says of a file that would not do, in lower case, for the middle of a sentence.
+
+    The usual reasons can be said in another language (their English is that of POSIX's `strerror`, from
+    memory); a rare one comes as the system words it.
+    """
+    if isinstance(error.strerror, Worded):
+        return error.strerror
+    return _REASONS.get(error.errno or 0) or (error.strerror or "").lower() or otherwise

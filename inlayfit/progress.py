@@ -11,6 +11,7 @@ from collections.abc import Callable
 from threading import Event
 
 from inlayfit.errors import Cancelled
+from inlayfit.wording import Worded
 
 
 class Progress:
@@ -32,7 +33,7 @@ class Progress:
     def raise_if_cancelled(self) -> None:
         """Raise `Cancelled` if the work was asked to stop."""
         if self._cancelled.is_set():
-            raise Cancelled("The work was stopped; nothing was changed.")
+            raise Cancelled(Worded("The work was stopped; nothing was changed."))
 
     def report(self, fraction: float, note: str = "") -> None:
         """Say how far the work is (0 to 1) and what it does now; stops the work if asked to."""

@@ -25,6 +25,7 @@ from functools import lru_cache
 from typing import NoReturn
 
 from inlayfit.errors import LengthError
+from inlayfit.wording import Worded
 
 LARGEST_LENGTH_MM = 1_000_000
 """A kilometre: above this a length is a typing mistake."""
@@ -123,14 +124,20 @@ def parse_unit(text: str) -> Unit:
     name = _normalised(text).strip().lower().removesuffix(".")
     if name in ("mil", "mils"):
         raise LengthError(
-            f"“{_shown(text)}” means a thousandth of an inch to some and a millimetre to others; "
-            "write thou or mm.",
+            Worded(
+                "“{text}” means a thousandth of an inch to some and a millimetre to others; "
+                "write thou or mm.",
+                text=_shown(text),
+            ),
             text=text,
         )
     unit = _NAMES.get(name)
     if unit is None:
         raise LengthError(
-            f"“{_shown(text)}” is not a unit known here; use mm, cm, m, µm, in, ft, thou, tenths or px.",
+            Worded(
+                "“{text}” is not a unit known here; use mm, cm, m, µm, in, ft, thou, tenths or px.",
+                text=_shown(text),
+            ),
             text=text,
         )
     return unit
@@ -290,20 +297,26 @@ class _Reader:
 
     def length(self) -> Length:
         if len(self._text) > _LONGEST_TEXT:
-            self._refuse("is too long to be a length; type a number and a unit, such as 0.05 mm")
+            self._refuse(Worded("is too long to be a length; type a number and a unit, such as 0.05 mm"))
         if not self._tokens:
             raise LengthError(
-                "No length was given; type a number and a unit, such as 0.05 mm.", text=self._text
+                Worded("No length was given; type a number and a unit, such as 0.05 mm."), text=self._text
             )
         for token in self._tokens:
             if token.kind == "other":
-                culprit = f"“{_shown(token.text)}”" if token.text.isprintable() else "an invisible character"
-                self._refuse(f"holds {culprit}, which has no meaning in a length; remove it")
+                culprit = (
+                    f"“{_shown(token.text)}”"
+                    if token.text.isprintable()
+                    else Worded("an invisible character")
+                )
+                self._refuse(
+                    Worded("holds {culprit}, which has no meaning in a length; remove it", culprit=culprit)
+                )
         terms = self._terms()
         self._check_units([unit for _, unit in terms])
         total = sum((value * (unit or self._default).mm for value, unit in terms), Fraction(0))
         if abs(total) > LARGEST_LENGTH_MM:
-            self._refuse("is longer than a kilometre; check the number and its unit")
+            self._refuse(Worded("is longer than a kilometre; check the number and its unit"))
         return Length(total)
 
     def _terms(self) -> list[tuple[Fraction, Unit | None]]:
@@ -322,16 +335,18 @@ class _Reader:
     def _check_end(self) -> None:
         token = self._peek()
         if token.kind in ("number", "vulgar"):
-            self._refuse("holds two lengths side by side; put + or - between them")
+            self._refuse(Worded("holds two lengths side by side; put + or - between them"))
         if token.kind == "unit":
-            self._refuse("has two units behind one number; keep one of them")
+            self._refuse(Worded("has two units behind one number; keep one of them"))
         if token.kind == "slash":
-            self._refuse("divides a length; type the result, or a fraction of whole numbers such as 1/8 in")
+            self._refuse(
+                Worded("divides a length; type the result, or a fraction of whole numbers such as 1/8 in")
+            )
 
     def _check_units(self, units: Sequence[Unit | None]) -> None:
         """A bare number beside one with a foreign unit could have either unit."""
         if None in units and any(unit not in (None, self._default) for unit in units):
-            self._refuse("has a unit on some of its numbers only; give every number its unit")
+            self._refuse(Worded("has a unit on some of its numbers only; give every number its unit"))
 
     # -- numbers
 
@@ -351,12 +366,16 @@ class _Reader:
             fraction = _vulgar(part.text) if part.kind == "vulgar" else self._fraction(part)
             if fraction >= 1:
                 self._refuse(
-                    "has a whole number in front of a fraction that is not less than one; "
-                    "type it as a decimal or as one fraction"
+                    Worded(
+                        "has a whole number in front of a fraction that is not less than one; "
+                        "type it as a decimal or as one fraction"
+                    )
                 )
             return whole + fraction
         if self._peek().kind == "number":
-            self._refuse("holds two numbers side by side; use one decimal mark, or put + or - between them")
+            self._refuse(
+                Worded("holds two numbers side by side; use one decimal mark, or put + or - between them")
+            )
         return self._decimal(token)
 
     def _mixed_follows(self) -> bool:
@@ -368,23 +387,27 @@ class _Reader:
         if not (ahead.kind == "sign" and ahead.text == "-" and is_fraction):
             return False
         if ahead.tight != after.tight:
-            self._refuse("can be read as a sum or as a mixed number; write 1 1/2 in, or 1 in - 1/2 in")
+            self._refuse(
+                Worded("can be read as a sum or as a mixed number; write 1 1/2 in, or 1 in - 1/2 in")
+            )
         return ahead.tight and self._tokens[self._at - 1].text.isdigit()
 
     def _fraction(self, numerator: _Token) -> Fraction:
         self._take()
         denominator = self._take()
         if denominator.kind != "number":
-            self._refuse("has no whole number behind the fraction bar; type one, such as 1/8 in")
+            self._refuse(Worded("has no whole number behind the fraction bar; type one, such as 1/8 in"))
         below = self._whole(denominator)
         if below == 0:
-            self._refuse("divides by zero; type a fraction such as 1/8 in")
+            self._refuse(Worded("divides by zero; type a fraction such as 1/8 in"))
         return self._whole(numerator) / below
 
     def _whole(self, token: _Token) -> Fraction:
         if not token.text.isdigit():
             self._refuse(
-                "has a fraction of numbers that are not whole; type a decimal, or a fraction such as 1/8"
+                Worded(
+                    "has a fraction of numbers that are not whole; type a decimal, or a fraction such as 1/8"
+                )
             )
         return Fraction(int(token.text))
 
@@ -392,15 +415,19 @@ class _Reader:
         number, _, exponent = token.text.lower().partition("e")
         marks = number.count(".") + number.count(",")
         if marks > 1:
-            self._refuse("has more than one decimal mark; leave out the marks between thousands")
+            self._refuse(Worded("has more than one decimal mark; leave out the marks between thousands"))
         before, comma, after = number.partition(",")
         if comma and len(after) == 3 and 1 <= len(before) <= 3 and before[0] != "0":
             self._refuse(
-                f"has a comma that may mean thousands or a decimal; write {before}.{after} or {before}{after}"
+                Worded(
+                    "has a comma that may mean thousands or a decimal; write {point} or {whole}",
+                    point=f"{before}.{after}",
+                    whole=f"{before}{after}",
+                )
             )
         power = int(exponent or "0")
         if abs(power) > _LARGEST_EXPONENT:
-            self._refuse("has an exponent that no length needs; check it, or type the number out")
+            self._refuse(Worded("has an exponent that no length needs; check it, or type the number out"))
         return Fraction(number.replace(",", ".")) * Fraction(10) ** power
 
     # -- tokens
@@ -416,7 +443,7 @@ class _Reader:
         try:
             return parse_unit(token.text)
         except LengthError as refusal:
-            raise LengthError(str(refusal), text=self._text) from None
+            raise LengthError(refusal.message, text=self._text) from None
 
     def _peek(self, ahead: int = 0) -> _Token:
         at = self._at + ahead
@@ -433,21 +460,22 @@ class _Reader:
     def _refuse_start(self, token: _Token) -> NoReturn:
         """Say what stands where a number should."""
         if token.kind == "end":
-            self._refuse("ends with + or -; type the length that follows, or remove the sign")
+            self._refuse(Worded("ends with + or -; type the length that follows, or remove the sign"))
         if token.kind == "sign":
-            self._refuse("has two signs in a row; keep one of them")
+            self._refuse(Worded("has two signs in a row; keep one of them"))
         if token.kind == "slash":
-            self._refuse("has no whole number in front of the fraction bar; type one, such as 1/8 in")
+            self._refuse(Worded("has no whole number in front of the fraction bar; type one, such as 1/8 in"))
         self._refuse_not_a_number(token)
         self._unit_of(token)
-        self._refuse("has a unit without a number; type the number in front of it, such as 0.05 mm")
+        self._refuse(Worded("has a unit without a number; type the number in front of it, such as 0.05 mm"))
 
     def _refuse_not_a_number(self, token: _Token) -> None:
         if token.text.lower() in _NOT_NUMBERS:
-            self._refuse("is not a finite number; type a length such as 0.05 mm")
+            self._refuse(Worded("is not a finite number; type a length such as 0.05 mm"))
 
-    def _refuse(self, complaint: str) -> NoReturn:
-        raise LengthError(f"“{_shown(self._text)}” {complaint}.", text=self._text)
+    def _refuse(self, complaint: Worded) -> NoReturn:
+        words = Worded("“{text}” {complaint}.", text=_shown(self._text), complaint=complaint)
+        raise LengthError(words, text=self._text)
 
 
 def _vulgar(character: str) -> Fraction:

@@ -32,6 +32,7 @@ import numpy as np
 from inlayfit.errors import SpecError
 from inlayfit.geometry.path import Points, frozen_array
 from inlayfit.geometry.region import Region
+from inlayfit.wording import Worded
 
 MOST_PASSES = 1000
 """More passes than this are a typing mistake."""
@@ -82,7 +83,7 @@ def turn_of(ring: Points) -> Turn:
     x, y = (ring - ring.mean(axis=0)).T
     area = float((x * (np.roll(y, -1) - np.roll(y, 1))).sum()) / 2
     if area == 0 or not math.isfinite(area):
-        raise SpecError("A contour without area runs neither way round; remove it.")
+        raise SpecError(Worded("A contour without area runs neither way round; remove it."))
     return Turn.COUNTER_CLOCKWISE if area > 0 else Turn.CLOCKWISE
 
 
@@ -117,16 +118,18 @@ def passes_mm(depth_mm: float, *, per_pass_mm: float, floor_allowance_mm: float 
         SpecError: a length makes no sense, or there would be more than a thousand passes.
     """
     if not all(math.isfinite(v) for v in (depth_mm, per_pass_mm, floor_allowance_mm)):
-        raise SpecError("A depth of cut is not a finite number; type a length such as 1 mm.")
+        raise SpecError(Worded("A depth of cut is not a finite number; type a length such as 1 mm."))
     if depth_mm <= 0 or per_pass_mm <= 0:
-        raise SpecError("A depth and a depth per pass are more than 0; give both.")
+        raise SpecError(Worded("A depth and a depth per pass are more than 0; give both."))
     if not 0 <= floor_allowance_mm < depth_mm:
-        raise SpecError("A floor allowance is 0 or more and less than the depth; give 0 for none.")
+        raise SpecError(Worded("A floor allowance is 0 or more and less than the depth; give 0 for none."))
     if floor_allowance_mm > per_pass_mm:
-        raise SpecError("The floor allowance is more than one pass takes; make it smaller.")
+        raise SpecError(Worded("The floor allowance is more than one pass takes; make it smaller."))
     rough = depth_mm - floor_allowance_mm
     if rough / per_pass_mm > MOST_PASSES:
-        raise SpecError(f"That depth takes more than {MOST_PASSES} passes; check the depth per pass.")
+        raise SpecError(
+            Worded("That depth takes more than {most} passes; check the depth per pass.", most=MOST_PASSES)
+        )
     count = math.ceil(rough / per_pass_mm - _WHOLE_PASS) or 1
     depths = [rough * i / count for i in range(1, count + 1)]
     return (*depths, depth_mm) if floor_allowance_mm else (*depths[:-1], depth_mm)
@@ -146,4 +149,4 @@ def feed_mm_min(rpm: float, *, teeth: int, chip_mm: float) -> float:
 
 def _check_positive(*values: float) -> None:
     if not all(math.isfinite(v) and v > 0 for v in values):
-        raise SpecError("Cutting speed, diameter, teeth and chip are more than 0; check the numbers.")
+        raise SpecError(Worded("Cutting speed, diameter, teeth and chip are more than 0; check the numbers."))

@@ -23,6 +23,7 @@ from bisect import bisect_left
 from dataclasses import dataclass
 
 from inlayfit.errors import SpecError
+from inlayfit.wording import Worded
 
 LARGEST_SIZE_MM = 500.0
 """Above this ISO 286 has other tables."""
@@ -169,7 +170,9 @@ def hole_zone(size_mm: float, zone: str) -> Zone:
         return Zone(0.0, width / 1000)
     if letter == "JS":
         return Zone(-width / 2000, width / 2000)
-    raise SpecError(f"A hole “{_shown(zone)}” is not in the table here; use H or JS, such as H7.")
+    raise SpecError(
+        Worded("A hole “{zone}” is not in the table here; use H or JS, such as H7.", zone=_shown(zone))
+    )
 
 
 def shaft_zone(size_mm: float, zone: str) -> Zone:
@@ -190,7 +193,10 @@ def shaft_zone(size_mm: float, zone: str) -> Zone:
     if lower is not None:
         return Zone(lower / 1000, (lower + width) / 1000)
     raise SpecError(
-        f"A shaft “{_shown(zone)}” is not in the table here; use c d e f g h js k m n p s or u, such as g6."
+        Worded(
+            "A shaft “{zone}” is not in the table here; use c d e f g h js k m n p s or u, such as g6.",
+            zone=_shown(zone),
+        )
     )
 
 
@@ -202,14 +208,16 @@ def fit_limits(size_mm: float, fit: str) -> FitLimits:
     """
     hole, slash, shaft = fit.replace(" ", "").partition("/")
     if not slash:
-        raise SpecError(f"“{_shown(fit)}” is not a fit; write a hole and a shaft, such as H7/g6.")
+        raise SpecError(
+            Worded("“{fit}” is not a fit; write a hole and a shaft, such as H7/g6.", fit=_shown(fit))
+        )
     return FitLimits(size_mm, hole_zone(size_mm, hole), shaft_zone(size_mm, shaft))
 
 
 def _grade_um(size_mm: float, grade: int) -> int:
     widths = _GRADES_UM.get(grade)
     if widths is None:
-        raise SpecError(f"Grade IT{grade} is not in the table here; use IT5 to IT14.")
+        raise SpecError(Worded("Grade IT{grade} is not in the table here; use IT5 to IT14.", grade=grade))
     return widths[bisect_left(_BANDS, size_mm)]
 
 
@@ -234,15 +242,23 @@ def _lower_um(size_mm: float, letter: str, grade: int) -> int | None:
 def _letter_and_grade(zone: str) -> tuple[str, int]:
     match = _ZONE.fullmatch(zone.strip())
     if match is None:
-        raise SpecError(f"“{_shown(zone)}” is not a tolerance zone; write a letter and a grade, such as H7.")
+        raise SpecError(
+            Worded(
+                "“{zone}” is not a tolerance zone; write a letter and a grade, such as H7.", zone=_shown(zone)
+            )
+        )
     return match[1], int(match[2])
 
 
 def _check_size(size_mm: float) -> None:
     if not math.isfinite(size_mm) or not 0 < size_mm <= LARGEST_SIZE_MM:
         raise SpecError(
-            f"A size of {size_mm:g} mm is outside the table, which runs up to {LARGEST_SIZE_MM:g} mm; "
-            "check it and its unit."
+            Worded(
+                "A size of {size} mm is outside the table, which runs up to {largest} mm; "
+                "check it and its unit.",
+                size=f"{size_mm:g}",
+                largest=f"{LARGEST_SIZE_MM:g}",
+            )
         )
 
 

@@ -42,6 +42,7 @@ from enum import StrEnum
 
 from inlayfit.errors import SpecError
 from inlayfit.units import Unit, format_length
+from inlayfit.wording import Worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,10 +61,12 @@ class Spread:
 
     def __post_init__(self) -> None:
         if not all(math.isfinite(v) for v in (self.low_mm, self.middle_mm, self.high_mm)):
-            raise SpecError("A height of the stack is not a finite number; type a length such as 3.05 mm.")
+            raise SpecError(
+                Worded("A height of the stack is not a finite number; type a length such as 3.05 mm.")
+            )
         if not self.low_mm <= self.middle_mm <= self.high_mm:
             raise SpecError(
-                "The readings of a height are out of order; give smallest, expected and largest so."
+                Worded("The readings of a height are out of order; give smallest, expected and largest so.")
             )
 
     @classmethod
@@ -85,7 +88,7 @@ class Spread:
         """
         readings = tuple(readings_mm)
         if not readings:
-            raise SpecError("A height of the stack has no reading; measure it at one place or more.")
+            raise SpecError(Worded("A height of the stack has no reading; measure it at one place or more."))
         low, high = min(readings), max(readings)
         return cls(low, min(max(math.fsum(readings) / len(readings), low), high), high)
 
@@ -134,7 +137,9 @@ class BuildUp:
         for field in fields(self):
             value = getattr(self, field.name)
             if not math.isfinite(value) or value < 0:
-                raise SpecError("A build-up is a length of 0 or more; give what one coated surface grows by.")
+                raise SpecError(
+                    Worded("A build-up is a length of 0 or more; give what one coated surface grows by.")
+                )
 
     @classmethod
     def host(cls, build_up_mm: float, *, floor_masked: bool = False) -> BuildUp:
@@ -201,11 +206,13 @@ class Stack:
 
     def __post_init__(self) -> None:
         if self.insert.low_mm <= 0 or self.depth.low_mm <= 0:
-            raise SpecError("An insert's thickness and a pocket's depth are more than 0; check the readings.")
+            raise SpecError(
+                Worded("An insert's thickness and a pocket's depth are more than 0; check the readings.")
+            )
         if self.bed.low_mm < 0:
-            raise SpecError("Tape or glue has no negative thickness; give 0 for none.")
+            raise SpecError(Worded("Tape or glue has no negative thickness; give 0 for none."))
         if not math.isfinite(self.hold_up_mm) or self.hold_up_mm < 0:
-            raise SpecError("A floor fillet holds the insert up by 0 or more; check the number.")
+            raise SpecError(Worded("A floor fillet holds the insert up by 0 or more; check the number."))
 
     @property
     def rest(self) -> Spread:
@@ -248,12 +255,14 @@ class Target:
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.by_mm) and math.isfinite(self.tolerance_mm)):
-            raise SpecError("A target height is not a finite number; type a length such as 0.2 mm.")
+            raise SpecError(Worded("A target height is not a finite number; type a length such as 0.2 mm."))
         if self.by_mm < 0 or self.tolerance_mm < 0:
-            raise SpecError("A target height and its tolerance are 0 or more; the word says proud or below.")
+            raise SpecError(
+                Worded("A target height and its tolerance are 0 or more; the word says proud or below.")
+            )
         if (self.height is Height.FLUSH) != (self.by_mm == 0):
             raise SpecError(
-                "A target is flush by 0, or proud or below by more than 0; change one of the two."
+                Worded("A target is flush by 0, or proud or below by more than 0; change one of the two.")
             )
 
     @property
@@ -346,9 +355,9 @@ def compressed_mm(thickness_mm: float, squeeze: float) -> float:
         squeeze: share of it that pressing takes away, 0 to under 1.
     """
     if not math.isfinite(thickness_mm) or thickness_mm < 0:
-        raise SpecError("Tape or glue has a thickness of 0 or more; give it without its liner.")
+        raise SpecError(Worded("Tape or glue has a thickness of 0 or more; give it without its liner."))
     if not 0 <= squeeze < 1:
-        raise SpecError("Tape is squeezed by 0 to 99 % of its thickness; check the share.")
+        raise SpecError(Worded("Tape is squeezed by 0 to 99 % of its thickness; check the share."))
     return thickness_mm * (1 - squeeze)
 
 
@@ -386,6 +395,8 @@ def edge_break_needed_mm(fillet_radius_mm: float, *, clearance_mm: float) -> flo
 
 def _check_edge(fillet_radius_mm: float, edge_break_mm: float, clearance_mm: float) -> None:
     if not all(math.isfinite(v) for v in (fillet_radius_mm, edge_break_mm, clearance_mm)):
-        raise SpecError("A fillet, an edge break or a clearance is not a finite number; type a length in mm.")
+        raise SpecError(
+            Worded("A fillet, an edge break or a clearance is not a finite number; type a length in mm.")
+        )
     if fillet_radius_mm < 0 or edge_break_mm < 0:
-        raise SpecError("A fillet radius and an edge break are 0 or more; give 0 for a sharp edge.")
+        raise SpecError(Worded("A fillet radius and an edge break are 0 or more; give 0 for a sharp edge."))

@@ -17,7 +17,8 @@ import uuid
 from collections.abc import Iterator
 from pathlib import Path
 
-from inlayfit.errors import WriteError
+from inlayfit.errors import WriteError, reason_of
+from inlayfit.wording import Worded
 
 _PART = ".part"
 _STALE_AFTER_S = 3600.0
@@ -75,7 +76,7 @@ def _mode_of(target: Path) -> int | None:
     except FileNotFoundError:
         return None
     if not os.access(target, os.W_OK):
-        raise PermissionError(0, "it is locked against writing")
+        raise PermissionError(0, Worded("it is locked against writing"))
     return mode
 
 
@@ -88,5 +89,8 @@ def _sweep(target: Path) -> None:
 
 
 def _failed(path: Path, error: OSError) -> WriteError:
-    reason = (error.strerror or "it could not be written").lower()
-    return WriteError(f"{path.name} was not written: {reason}; choose another folder.", path=path)
+    reason = reason_of(error, otherwise=Worded("it could not be written"))
+    return WriteError(
+        Worded("{name} was not written: {reason}; choose another folder.", name=path.name, reason=reason),
+        path=path,
+    )

@@ -31,8 +31,9 @@ from pathlib import Path
 from types import MappingProxyType
 
 from inlayfit.document.atomic import write_atomically
-from inlayfit.errors import WriteError
+from inlayfit.errors import WriteError, reason_of
 from inlayfit.shipped import shipped_folder
+from inlayfit.wording import Worded
 
 ENTRY = Path("applications/inlayfit.desktop")
 KIND = Path("mime/packages/inlayfit.xml")
@@ -106,11 +107,15 @@ def exec_value(command: Sequence[str]) -> str:
     """
     program = command[0]
     if "=" in program or not _is_utf8("".join(command)):
-        what = "“=”" if "=" in program else "letters that are not UTF-8"
+        what = "“=”" if "=" in program else Worded("letters that are not UTF-8")
         where = program.encode("utf-8", "replace").decode()
         raise WriteError(
-            f"A desktop cannot start a program whose path holds {what} ({where}); "
-            "install it in another folder."
+            Worded(
+                "A desktop cannot start a program whose path holds {what} ({where}); install "
+                "it in another folder.",
+                what=what,
+                where=where,
+            )
         )
     return string_value(" ".join([*(_quoted(argument) for argument in command), "%F"]))
 
@@ -197,8 +202,12 @@ def remove_entry(data: Path) -> Told:
         try:
             (data / name).unlink(missing_ok=True)
         except OSError as error:
-            reason = (error.strerror or "it could not be removed").lower()
-            raise WriteError(f"{data / name} was not removed: {reason}; remove it by hand.") from error
+            reason = reason_of(error, otherwise=Worded("it could not be removed"))
+            raise WriteError(
+                Worded(
+                    "{file} was not removed: {reason}; remove it by hand.", file=data / name, reason=reason
+                )
+            ) from error
     told = _tell(data)
     _remove_folders(data, made)
     return told
@@ -239,8 +248,14 @@ def _make_folder(file: Path) -> None:
     try:
         file.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        reason = (error.strerror or "it could not be made").lower()
-        raise WriteError(f"The folder {file.parent} was not made: {reason}; make room for it.") from error
+        reason = reason_of(error, otherwise=Worded("it could not be made"))
+        raise WriteError(
+            Worded(
+                "The folder {parent} was not made: {reason}; make room for it.",
+                parent=file.parent,
+                reason=reason,
+            )
+        ) from error
 
 
 def _put_back(data: Path, before: Mapping[Path, bytes | None], made: Sequence[Path]) -> None:

@@ -47,6 +47,7 @@ from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
 from inlayfit.geometry.transform import Transform
 from inlayfit.progress import Progress, unwatched
+from inlayfit.wording import Worded
 
 Results = Sequence[tuple[str, FitResult]]
 """Outline id and answer of each fitting."""
@@ -211,7 +212,7 @@ def write_fit(
         Cancelled: the work was stopped; nothing was written.
     """
     if not results:
-        raise WriteError("There is no fitting to write; choose at least one outline.", path=out_dir)
+        raise WriteError(Worded("There is no fitting to write; choose at least one outline."), path=out_dir)
     wanted = options or ExportOptions()
     watched = progress or unwatched()
     with Staging(out_dir, protected=source, also_protected=other_sources) as staging:
@@ -413,8 +414,8 @@ def _general_findings(results: Results, options: ExportOptions) -> list[Finding]
             Finding(
                 "export-no-unit",
                 Severity.WARN,
-                "DXF R12 cannot say what its unit is; these files are in millimetres.",
-                "Choose millimetres where the file is opened, or export as R2000.",
+                Worded("DXF R12 cannot say what its unit is; these files are in millimetres."),
+                Worded("Choose millimetres where the file is opened, or export as R2000."),
             )
         )
     for half in options.halves:
@@ -424,9 +425,13 @@ def _general_findings(results: Results, options: ExportOptions) -> list[Finding]
                 Finding(
                     "export-no-kerf",
                     Severity.WARN,
-                    f"The {half.value} is cut by a beam or blade of unknown kerf ({', '.join(no_kerf)}), "
-                    "so its line lies on the edge.",
-                    "Give the measured width of the cut.",
+                    Worded(
+                        "The {half} is cut by a beam or blade of unknown kerf ({outlines}), "
+                        "so its line lies on the edge.",
+                        half=half,
+                        outlines=", ".join(no_kerf),
+                    ),
+                    Worded("Give the measured width of the cut."),
                 )
             )
         if half in options.mirrored:
@@ -434,8 +439,8 @@ def _general_findings(results: Results, options: ExportOptions) -> list[Finding]
                 Finding(
                     "export-mirrored",
                     Severity.NOTE,
-                    f"The {half.value} is written as a mirror image, for cutting face down.",
-                    "Turn the stock face down, or export it without mirroring.",
+                    Worded("The {half} is written as a mirror image, for cutting face down.", half=half),
+                    Worded("Turn the stock face down, or export it without mirroring."),
                 )
             )
     return findings
@@ -450,6 +455,11 @@ def _nothing_left(half: Half, name: str, layer: str) -> Finding:
     return Finding(
         "export-nothing-left",
         Severity.BLOCK,
-        f"Nothing is left of the {half.value} of {name} for layer {layer}, so it is in no file.",
-        "Use a smaller cutter, allowance, kerf or clearance.",
+        Worded(
+            "Nothing is left of the {half} of {name} for layer {layer}, so it is in no file.",
+            half=half,
+            name=name,
+            layer=layer,
+        ),
+        Worded("Use a smaller cutter, allowance, kerf or clearance."),
     )

@@ -6,7 +6,6 @@ with its place.
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from dataclasses import dataclass
 from pathlib import Path
@@ -20,10 +19,7 @@ from inlayfit.finding import Finding
 from inlayfit.formats.registry import read_drawing
 from inlayfit.geometry.tolerance import Tolerance
 from inlayfit.units import Unit
-
-_WIDTH = re.compile(r"(?:gap of|the widest) ([\d.e+-]+) mm")
-_COUNT = re.compile(r"^([\d,]+) ")
-_MORE = re.compile(r"at ([\d,]+) more place")
+from inlayfit.wording import values_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +107,9 @@ class Changes:
 def changes(imported: Imported) -> Changes:
     """Count what was changed, from the findings that say so."""
     gaps = [f for f in imported.findings if f.code == "gap-closed"]
-    widths = [float(found[1]) for f in gaps if (found := _WIDTH.search(f.message))]
+    widths = [
+        float(str(values_of(f.message)["gap"]).removesuffix(" mm")) for f in gaps if values_of(f.message)
+    ]
     doubled = [f for f in imported.findings if f.code in ("line-doubled", "outline-doubled")]
     return Changes(
         sum(_count_of(f) for f in gaps),
@@ -123,8 +121,9 @@ def changes(imported: Imported) -> Changes:
 
 def _count_of(finding: Finding) -> int:
     """How many things one finding speaks of."""
-    found = _COUNT.search(finding.message) or _MORE.search(finding.message)
-    return int(found[1].replace(",", "")) if found else 1
+    values = values_of(finding.message)
+    count = values.get("count", values.get("more", 1))
+    return count if isinstance(count, int) else 1
 
 
 def changes_words(counted: Changes) -> str:

@@ -26,8 +26,10 @@ from inlayfit.geometry.faults import size_findings, tiny_finding
 from inlayfit.geometry.morphology import simplified
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.tolerance import EXACT, Tolerance
+from inlayfit.measures import point
 from inlayfit.progress import Progress, unwatched
 from inlayfit.units import Unit
+from inlayfit.wording import Worded, values_of
 
 __all__ = ["Imported", "Outline", "import_drawing", "import_text"]
 
@@ -128,9 +130,9 @@ def _asked(
 
 
 def _import(read_it: Callable[[], ReadResult], asked: _Asked) -> Imported:
-    asked.progress.report(0.0, "Reading the file")
+    asked.progress.report(0.0, Worded("Reading the file"))
     read = read_it()
-    asked.progress.report(0.6, "Finding the outlines")
+    asked.progress.report(0.6, Worded("Finding the outlines"))
     found = _Found(*_chosen_figures(read, asked))
     found.findings += _layers_missing(read, asked)
     _find(found, asked)
@@ -140,7 +142,7 @@ def _import(read_it: Callable[[], ReadResult], asked: _Asked) -> Imported:
         _find(found, asked)
     if not found.pieces:
         raise NoOutlineError(_why_none(read, found), path=read.source)
-    asked.progress.report(0.9, "Checking the outlines")
+    asked.progress.report(0.9, Worded("Checking the outlines"))
     outlines, findings, left_out = _outlines(found.pieces, asked.tolerance)
     findings = [*read.findings, *found.findings, *summarised(open_findings(found.open)), *findings]
     return Imported(read.source, read, outlines, heaviest_first(findings), read.assumed_unit, left_out)
@@ -167,9 +169,14 @@ def _chosen_figures(read: ReadResult, asked: _Asked) -> tuple[list[Figure], list
 
 def _layers_missing(read: ReadResult, asked: _Asked) -> list[Finding]:
     missing = sorted((asked.layers or frozenset()) - set(read.drawing.layers))
-    remedy = f"Choose among {', '.join(read.drawing.layers[:5])}."
+    remedy = Worded("Choose among {layers}.", layers=", ".join(read.drawing.layers[:5]))
     return [
-        Finding("layer-missing", Severity.WARN, f"There is no layer “{name[:60]}” in it.", remedy)
+        Finding(
+            "layer-missing",
+            Severity.WARN,
+            Worded("There is no layer “{name}” in it.", name=name[:60]),
+            remedy,
+        )
         for name in missing
     ]
 
@@ -198,24 +205,45 @@ def _find(found: _Found, asked: _Asked) -> None:
 
 
 def _marks_used() -> Finding:
-    message = "Every outline lies on a layer that is hidden or looks like construction; these were used."
-    return Finding("marks-used", Severity.WARN, message, "Check that these are the lines you want to cut.")
+    message = Worded(
+        "Every outline lies on a layer that is hidden or looks like construction; these were used."
+    )
+    return Finding(
+        "marks-used", Severity.WARN, message, Worded("Check that these are the lines you want to cut.")
+    )
 
 
 def _why_none(read: ReadResult, found: _Found) -> str:
     name = read.source.name
     if found.open:
         opened = open_findings(found.open)[0]
-        lines = f"{len(found.open):,} open {'line' if len(found.open) == 1 else 'lines'}"
-        first = opened.message[0].lower() + opened.message[1:]
-        return f"“{name}” holds no closed outline, only {lines}: {first} {opened.remedy}"
+        count = len(found.open)
+        return Worded(
+            "“{name}” holds no closed outline, only {lines}: {first} {remedy}",
+            name=name,
+            lines=Worded("1 open line") if count == 1 else Worded("{count} open lines", count=count),
+            first=Worded(
+                "a line is open at {place}: the nearest loose end is {away} away.",
+                **values_of(opened.message),
+            ),
+            remedy=opened.remedy,
+        )
     if not found.figures:
         layers = ", ".join(read.drawing.layers[:5])
-        return f"“{name}” holds nothing on the chosen layers; choose among {layers}."
+        return Worded(
+            "“{name}” holds nothing on the chosen layers; choose among {layers}.", name=name, layers=layers
+        )
     findings = heaviest_first([*found.findings, *read.findings])
     if findings:
-        return f"“{name}” holds no closed outline: {findings[0].message} {findings[0].remedy}"
-    return f"“{name}” holds no closed outline; draw the edge of the pocket as a closed line."
+        return Worded(
+            "“{name}” holds no closed outline: {message} {remedy}",
+            name=name,
+            message=findings[0].message,
+            remedy=findings[0].remedy,
+        )
+    return Worded(
+        "“{name}” holds no closed outline; draw the edge of the pocket as a closed line.", name=name
+    )
 
 
 def _outlines(
@@ -254,11 +282,12 @@ def _without_doubles(pieces: Sequence[Piece], tolerance: Tolerance) -> tuple[lis
     findings = []
     for i in doubled:
         x, y = boxes[i, :2].tolist()
-        message = (
-            f"{called(pieces[i].name, pieces[i].layer)} lies exactly on another at ({x:.2f}, {y:.2f}) mm; "
-            "the two count once."
+        message = Worded(
+            "{name} lies exactly on another at {place}; the two count once.",
+            name=called(pieces[i].name, pieces[i].layer),
+            place=point((x, y)),
         )
         findings.append(
-            Finding("outline-doubled", Severity.NOTE, message, "Nothing to do.", (x, y), fixed=True)
+            Finding("outline-doubled", Severity.NOTE, message, Worded("Nothing to do."), (x, y), fixed=True)
         )
     return [piece for i, piece in enumerate(pieces) if i not in doubled], findings

@@ -27,6 +27,7 @@ from inlayfit.document.atomic import parts_of, write_atomically
 from inlayfit.document.project_file import from_bytes, to_bytes
 from inlayfit.document.state import State
 from inlayfit.errors import ProjectError
+from inlayfit.wording import Worded
 
 LONGEST_DELAY_S = 2.0
 """At most so much work is lost."""
@@ -128,7 +129,7 @@ def _place_of_its_own(folder: Path) -> tuple[Path, IO[bytes]]:
         lock = _locked(copy.with_suffix(_LOCK))
         if lock is not None:
             return copy, lock
-    raise ProjectError("The recovery folder is in use; close other windows and try again.")
+    raise ProjectError(Worded("The recovery folder is in use; close other windows and try again."))
 
 
 def _let_go(lock: IO[bytes], file: Path) -> None:

@@ -23,6 +23,8 @@ from inlayfit.geometry.path import Path, Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tangles import Untangled, untangle
 from inlayfit.geometry.tolerance import Tolerance
+from inlayfit.measures import Measure, length, point
+from inlayfit.wording import Worded
 
 SHOWN_ONE_BY_ONE = 20
 """More findings of a kind than this become one that counts them."""
@@ -89,11 +91,13 @@ def _usable(paths: list[Path]) -> list[Path]:
     ]
 
 
-def called(name: str, layer: str) -> str:
+def called(name: str, layer: str) -> Worded:
     """How a sentence names an outline."""
     if name:
-        return f"The outline “{name[:60]}”"
-    return f"An outline on layer “{layer[:60]}”" if layer not in ("", "0") else "An outline"
+        return Worded("The outline “{name}”", name=name[:60])
+    if layer not in ("", "0"):
+        return Worded("An outline on layer “{layer}”", layer=layer[:60])
+    return Worded("An outline")
 
 
 def _common_name(figures: Iterable[Figure]) -> str:
@@ -131,74 +135,95 @@ def _place(path: Path) -> tuple[float, float]:
 def _gap_findings(gaps: Sequence[Gap]) -> list[Finding]:
     if not gaps:
         return []
-    remedy = "Nothing to do, unless the shape changed: then close it in the drawing program."
+    remedy = Worded("Nothing to do, unless the shape changed: then close it in the drawing program.")
     if len(gaps) <= SHOWN_ONE_BY_ONE:
         return [
             Finding(
                 "gap-closed", Severity.NOTE,
-                f"A gap of {_short(gap.width)} mm at ({gap.place[0]:.2f}, {gap.place[1]:.2f}) mm was closed.",
+                Worded("A gap of {gap} at {place} was closed.",
+                       gap=_short(gap.width), place=point(gap.place)),
                 remedy, gap.place, fixed=True,
             )
             for gap in gaps
         ]  # fmt: skip
     widest = max(gaps, key=lambda gap: gap.width)
-    message = (
-        f"{len(gaps):,} gaps were closed, the widest {_short(widest.width)} mm "
-        f"at ({widest.place[0]:.2f}, {widest.place[1]:.2f}) mm."
+    message = Worded(
+        "{count} gaps were closed, the widest {gap} at {place}.",
+        count=len(gaps),
+        gap=_short(widest.width),
+        place=point(widest.place),
     )
     return [Finding("gap-closed", Severity.NOTE, message, remedy, widest.place, fixed=True)]
 
 
-def _short(width: float) -> str:
-    return f"{width:.4f}" if width >= 0.0001 else f"{width:.1e}"
+def _short(width: float) -> Measure:
+    return length(width, ".4f" if width >= 0.0001 else ".1e")
 
 
 def _meeting_findings(found: Untangled, layer: str) -> list[Finding]:
     findings = []
     for meeting in found.meetings:
         places, areas = len(meeting.places), len(meeting.faces)
-        where = (
-            "" if not places else f", first at ({meeting.places[0][0]:.2f}, {meeting.places[0][1]:.2f}) mm"
+        where = Worded(", first at {place}", place=point(meeting.places[0])) if places else ""
+        message = Worded(
+            "Lines{on_layer} meet in threes or cross at {places}{where}; they were cut there into {areas}.",
+            on_layer=_on(layer),
+            places=Worded("1 place") if places == 1 else Worded("{count} places", count=places),
+            where=where,
+            areas=Worded("1 area") if areas == 1 else Worded("{count} areas", count=areas),
         )
-        message = (
-            f"Lines{_on(layer)} meet in threes or cross at {places:,} "
-            f"{'place' if places == 1 else 'places'}{where}; "
-            f"they were cut there into {areas:,} {'area' if areas == 1 else 'areas'}."
-        )
-        remedy = "Check that each area is one you want; leave the others out."
+        remedy = Worded("Check that each area is one you want; leave the others out.")
         place = meeting.places[0] if places else None
         findings.append(Finding("lines-cross", Severity.WARN, message, remedy, place))
     findings += [
         Finding(
             "line-crosses-outline", Severity.WARN,
-            f"A line{_on(layer)} runs across an outline with both ends free; it was left out.",
-            "Delete it, or end it on the outline if it should part it.", _place(path),
+            Worded("A line{on_layer} runs across an outline with both ends free; it was left out.",
+                   on_layer=_on(layer)),
+            Worded("Delete it, or end it on the outline if it should part it."), _place(path),
         )
         for path in found.crossing
     ]  # fmt: skip
-    findings += [scribble_finding(_place(path), f"The linework{_on(layer)}") for path in found.scribbles]
+    findings += [
+        scribble_finding(_place(path), Worded("The linework{on_layer}", on_layer=_on(layer)))
+        for path in found.scribbles
+    ]
     return summarised(findings)
 
 
 def _on(layer: str) -> str:
-    return f" on layer “{layer[:60]}”" if layer not in ("", "0") else ""
+    return Worded(" on layer “{layer}”", layer=layer[:60]) if layer not in ("", "0") else ""
 
 
 def _double_findings(found: Untangled) -> list[Finding]:
     findings = []
     if found.doubled_rings:
         count = len(found.doubled_rings)
-        what = "outline lies" if count == 1 else "outlines lie"
-        message = f"{count:,} {what} exactly on others and counted once."
+        message = (
+            Worded("1 outline lies exactly on others and counted once.")
+            if count == 1
+            else Worded("{count} outlines lie exactly on others and counted once.", count=count)
+        )
         place = _place(found.doubled_rings[0])
         findings.append(
-            Finding("outline-doubled", Severity.NOTE, message, "Nothing to do.", place, fixed=True)
+            Finding("outline-doubled", Severity.NOTE, message, Worded("Nothing to do."), place, fixed=True)
         )
     if found.doubled_pieces:
         count = found.doubled_pieces
-        message = f"{count:,} {'line that lay' if count == 1 else 'lines that lay'} on others counted once."
+        message = (
+            Worded("1 line that lay on others counted once.")
+            if count == 1
+            else Worded("{count} lines that lay on others counted once.", count=count)
+        )
         findings.append(
-            Finding("line-doubled", Severity.NOTE, message, "Nothing to do.", found.doubled_place, fixed=True)
+            Finding(
+                "line-doubled",
+                Severity.NOTE,
+                message,
+                Worded("Nothing to do."),
+                found.doubled_place,
+                fixed=True,
+            )
         )
     return findings
 
@@ -214,10 +239,12 @@ def open_findings(chains: Sequence[Path]) -> list[Finding]:
         gaps = distances[2 * i : 2 * i + 2, 1]
         worst = 2 * i + int(np.argmax(gaps))
         x, y = ends[worst].tolist()
-        message = (
-            f"A line is open at ({x:.2f}, {y:.2f}) mm: the nearest loose end is {gaps.max():.3f} mm away."
+        message = Worded(
+            "A line is open at {place}: the nearest loose end is {away} away.",
+            place=point((x, y)),
+            away=length(float(gaps.max()), ".3f"),
         )
-        remedy = "Close it in the drawing program, or allow a wider gap if its ends belong together."
+        remedy = Worded("Close it in the drawing program, or allow a wider gap if its ends belong together.")
         findings.append(Finding("outline-open", Severity.WARN, message, remedy, (x, y)))
     return summarised(findings)
 
@@ -234,7 +261,11 @@ def summarised(findings: list[Finding]) -> list[Finding]:
         if count > SHOWN_ONE_BY_ONE:
             first = next(f for f in findings if f.code == code)
             more = count - SHOWN_ONE_BY_ONE
-            message = f"The same again at {more:,} more {'place' if more == 1 else 'places'}."
+            message = (
+                Worded("The same again at 1 more place.")
+                if more == 1
+                else Worded("The same again at {more} more places.", more=more)
+            )
             result.append(Finding(code, first.severity, message, first.remedy, None, first.fixed))
     return result
 

@@ -12,6 +12,8 @@ import numpy as np
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.errors import SpecError
 from inlayfit.geometry.path import Path
+from inlayfit.measures import length, size
+from inlayfit.wording import Worded
 
 _LAYER = "measured"
 _QUARTER = math.tan(math.pi / 8)
@@ -23,7 +25,7 @@ def circle(diameter_mm: float) -> Outline:
     Raises:
         SpecError: the diameter is not a positive length.
     """
-    _check("diameter", diameter_mm)
+    _check(Worded("diameter"), diameter_mm)
     return _outline("circle", Path.circle((0.0, 0.0), diameter_mm / 2))
 
 
@@ -33,13 +35,17 @@ def rectangle(width_mm: float, height_mm: float, *, corner_radius_mm: float = 0.
     Raises:
         SpecError: a size is not positive, or the radius is more than half the shorter side.
     """
-    _check("width", width_mm)
-    _check("height", height_mm)
+    _check(Worded("width"), width_mm)
+    _check(Worded("height"), height_mm)
     x, y, r = width_mm / 2, height_mm / 2, corner_radius_mm
     if not 0 <= r <= min(x, y):
         raise SpecError(
-            f"A corner radius of {r:g} mm does not fit a rectangle of {width_mm:g} × {height_mm:g} mm; "
-            f"give at most {min(x, y):g} mm."
+            Worded(
+                "A corner radius of {radius} does not fit a rectangle of {size}; give at most {most}.",
+                radius=length(r, "g"),
+                size=size(width_mm, height_mm, "g"),
+                most=length(min(x, y), "g"),
+            )
         )
     if r == 0:
         return _outline("rectangle", Path.polyline([(-x, -y), (x, -y), (x, y), (-x, y)]))
@@ -55,11 +61,15 @@ def slot(length_mm: float, width_mm: float) -> Outline:
     Raises:
         SpecError: a size is not positive, or the slot is wider than long.
     """
-    _check("length", length_mm)
-    _check("width", width_mm)
+    _check(Worded("length"), length_mm)
+    _check(Worded("width"), width_mm)
     if length_mm < width_mm:
         raise SpecError(
-            f"A slot {length_mm:g} mm long over all cannot be {width_mm:g} mm wide; swap the two."
+            Worded(
+                "A slot {long} long over all cannot be {wide} wide; swap the two.",
+                long=length(length_mm, "g"),
+                wide=length(width_mm, "g"),
+            )
         )
     r = width_mm / 2
     half = length_mm / 2 - r
@@ -78,6 +88,6 @@ def _without_points(path: Path) -> Path:
     return Path(path.vertices[keep], path.bulges[keep])
 
 
-def _check(what: str, value_mm: float) -> None:
+def _check(what: Worded, value_mm: float) -> None:
     if not (math.isfinite(value_mm) and value_mm > 0):
-        raise SpecError(f"The {what} must be more than 0; type a length such as 12 mm.")
+        raise SpecError(Worded("The {what} must be more than 0; type a length such as 12 mm.", what=what))

@@ -13,6 +13,7 @@ from inlayfit.fit.readings import as_measured, fitted_as_it_stands
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import HalfState
 from inlayfit.geometry.path import Path
+from inlayfit.wording import Worded
 
 
 def type_pocket(state: State, outline: Outline, *, template: Fitting) -> Edit:
@@ -39,7 +40,7 @@ def apply_readings(state: State, model: PocketModel) -> Edit:
     """
     lead = state.lead
     if lead is None or len(state.chosen) != 1 or lead.drawn is Half.PLUG:
-        raise SpecError("Readings belong to one pocket; choose the outline of that pocket alone.")
+        raise SpecError(Worded("Readings belong to one pocket; choose the outline of that pocket alone."))
     cut = replace(lead.spec, pocket=replace(lead.spec.pocket, state=HalfState.ALREADY_CUT))
     outline = state.outline(lead.outline_id)
     region, findings = as_measured(outline.region, cut, model)

@@ -19,6 +19,8 @@ from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.path import Path, Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
+from inlayfit.measures import point
+from inlayfit.wording import Worded
 
 _Key = tuple[int, int, int, int]
 
@@ -47,8 +49,8 @@ def _empty(figures: Sequence[Figure], regions: Sequence[Region], layer: str) -> 
         if region.is_empty and figure.contours:
             x, y = figure.contours[0].start.tolist()
             place = (x, y) if np.isfinite((x, y)).all() else None
-            message = f"{called(figure.name, layer)} covers no area; it was left out."
-            remedy = "Delete it, or draw it again if something is missing."
+            message = Worded("{name} covers no area; it was left out.", name=called(figure.name, layer))
+            remedy = Worded("Delete it, or draw it again if something is missing.")
             findings.append(Finding("outline-without-area", Severity.WARN, message, remedy, place))
     return findings
 
@@ -73,11 +75,13 @@ def _hidden(figures: Sequence[Figure], regions: Sequence[Region], layer: str) ->
     findings = []
     for small, big in hidden.items():
         x, y = points[small].x, points[small].y
-        message = (
-            f"{called(figures[shown[small]].name, layer)} at ({x:.2f}, {y:.2f}) mm lies wholly inside "
-            f"{_other(figures[shown[big]])} and cannot be seen."
+        message = Worded(
+            "{name} at {place} lies wholly inside {other} and cannot be seen.",
+            name=called(figures[shown[small]].name, layer),
+            place=point((x, y)),
+            other=_other(figures[shown[big]]),
         )
-        remedy = (
+        remedy = Worded(
             "Subtract it in the drawing program if it is a hole, or put it on its own layer if it is a part."
         )
         findings.append(Finding("shape-hidden", Severity.WARN, message, remedy, (x, y)))
@@ -85,7 +89,7 @@ def _hidden(figures: Sequence[Figure], regions: Sequence[Region], layer: str) ->
 
 
 def _other(figure: Figure) -> str:
-    return f"“{figure.name[:60]}”" if figure.name else "another filled shape"
+    return f"“{figure.name[:60]}”" if figure.name else Worded("another filled shape")
 
 
 class _Names:

@@ -10,6 +10,8 @@ from collections.abc import Sequence
 
 from inlayfit.document.outlines import Outline
 from inlayfit.finding import Finding, Severity
+from inlayfit.fit.result import Half
+from inlayfit.wording import Worded
 
 
 def paired(
@@ -29,26 +31,44 @@ def paired(
             Finding(
                 "paired-by-order",
                 Severity.WARN,
-                f"{len(pairs)} pockets and plugs are paired by their order on the sheets, from the top left.",
-                "Check the pairs, or name both outlines of each.",
+                Worded(
+                    "{count} pockets and plugs are paired by their order on the sheets, from the top left.",
+                    count=len(pairs),
+                ),
+                Worded("Check the pairs, or name both outlines of each."),
             )
         )
-    findings += _left_over("pocket", "plug", pockets[len(pairs) :])
-    findings += _left_over("plug", "pocket", plugs[len(pairs) :])
+    findings += _left_over(Half.POCKET, pockets[len(pairs) :])
+    findings += _left_over(Half.PLUG, plugs[len(pairs) :])
     return pairs, tuple(findings)
 
 
-def _left_over(what: str, other: str, rest: Sequence[Outline]) -> list[Finding]:
+def _left_over(half: Half, rest: Sequence[Outline]) -> list[Finding]:
     if not rest:
         return []
     ids = ", ".join(outline.id for outline in rest[:8]) + (", …" if len(rest) > 8 else "")
-    one = len(rest) == 1
-    whose, them = (f"{what} {ids}", "it") if one else (f"{len(rest)} {what}s ({ids})", "them")
+    other = Half.PLUG if half is Half.POCKET else Half.POCKET
     return [
         Finding(
             "left-unpaired",
             Severity.WARN,
-            f"There is no {other} for {whose}, so nothing is said about {them}.",
-            f"Draw the {other} too, or choose the outlines that belong together.",
+            _no_partner(half, len(rest), ids),
+            Worded("Draw the {other} too, or choose the outlines that belong together.", other=other),
         )
     ]
+
+
+def _no_partner(half: Half, count: int, ids: str) -> Worded:
+    if count == 1 and half is Half.POCKET:
+        return Worded("There is no plug for pocket {ids}, so nothing is said about it.", ids=ids)
+    if count == 1:
+        return Worded("There is no pocket for plug {ids}, so nothing is said about it.", ids=ids)
+    if half is Half.POCKET:
+        return Worded(
+            "There is no plug for {count} pockets ({ids}), so nothing is said about them.",
+            count=count,
+            ids=ids,
+        )
+    return Worded(
+        "There is no pocket for {count} plugs ({ids}), so nothing is said about them.", count=count, ids=ids
+    )

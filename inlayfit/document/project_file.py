@@ -6,6 +6,7 @@ One record a line, points in rows of eight: a small change is a small difference
 
 Path record: `points` (n, 2) vertices; `bulges` only where not 0, by segment number; `curves` the Bézier
 segments, by segment number, as control points (and weights of a rational one); `closed` only if false.
+A finding has, beside its sentences, the patterns and values that they were made from (`worded_json`).
 
 Versions (a new one needs a step in `inlayfit.document.migrate` and an old file in tests/old_projects):
 
@@ -28,7 +29,8 @@ from inlayfit.document.atomic import write_atomically
 from inlayfit.document.migrate import CURRENT_VERSION, migrated
 from inlayfit.document.project_json import state_from_json, state_to_json
 from inlayfit.document.state import State
-from inlayfit.errors import ProjectError
+from inlayfit.errors import ProjectError, reason_of
+from inlayfit.wording import Worded
 
 SUFFIX = ".inlayfit"
 FORMAT = "inlayfit project"
@@ -50,22 +52,33 @@ def from_bytes(data: bytes, *, name: str = "This file") -> State:
         ProjectError: not a project file, from a newer version, or damaged; the message says which.
     """
     if len(data) > LARGEST_BYTES:
-        raise ProjectError(f"{name} is too large to be a project file; choose a .inlayfit file.")
+        raise ProjectError(
+            Worded("{name} is too large to be a project file; choose a .inlayfit file.", name=name)
+        )
     try:
         record: Any = json.loads(data, parse_constant=_refuse_constant)
     except (ValueError, RecursionError) as error:
-        raise ProjectError(f"{name} is not a project file; open drawings as DXF or SVG.") from error
+        raise ProjectError(
+            Worded("{name} is not a project file; open drawings as DXF or SVG.", name=name)
+        ) from error
     if not isinstance(record, dict) or record.get("format") != FORMAT:
-        raise ProjectError(f"{name} is not a project file; open drawings as DXF or SVG.")
+        raise ProjectError(Worded("{name} is not a project file; open drawings as DXF or SVG.", name=name))
     version = record.get("version")
     if type(version) is not int or version < 1:
-        raise ProjectError(f"{name} does not say which version it is; restore an earlier copy.")
+        raise ProjectError(
+            Worded("{name} does not say which version it is; restore an earlier copy.", name=name)
+        )
     if version > CURRENT_VERSION:
-        raise ProjectError(f"{name} was saved by a newer version of Inlayfit; update Inlayfit to open it.")
+        raise ProjectError(
+            Worded("{name} was saved by a newer version of Inlayfit; update Inlayfit to open it.", name=name)
+        )
     try:
         return state_from_json(migrated(record, version))
     except (ProjectError, ArithmeticError) as error:
-        raise ProjectError(f"{name} is damaged: {error}; restore an earlier copy.") from error
+        why = error.message if isinstance(error, ProjectError) else str(error)
+        raise ProjectError(
+            Worded("{name} is damaged: {error}; restore an earlier copy.", name=name, error=why)
+        ) from error
 
 
 def save_project(state: State, path: FilePath) -> None:
@@ -77,12 +90,13 @@ def load_project(path: FilePath) -> State:
     """Read a document; ProjectError if it cannot be."""
     try:
         if path.stat().st_size > LARGEST_BYTES:
-            raise ProjectError(f"{path.name} is too large to be a project file.", path=path)
+            raise ProjectError(Worded("{name} is too large to be a project file.", name=path.name), path=path)
         data = path.read_bytes()
     except OSError as error:
-        reason = (error.strerror or "it cannot be read").lower()
+        reason = reason_of(error, otherwise=Worded("it cannot be read"))
         raise ProjectError(
-            f"{path.name} was not opened: {reason}; choose another file.", path=path
+            Worded("{name} was not opened: {reason}; choose another file.", name=path.name, reason=reason),
+            path=path,
         ) from error
     return from_bytes(data, name=path.name)
 

@@ -27,6 +27,7 @@ from inlayfit.document.state import (
     State,
     Trial,
 )
+from inlayfit.document.worded_json import worded_from_json, worded_to_json
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError, SpecError
 from inlayfit.finding import Finding, Severity
@@ -34,6 +35,7 @@ from inlayfit.fit.scatter import MachineErrors
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 E = TypeVar("E", bound=Enum)
 T = TypeVar("T")
@@ -52,7 +54,7 @@ def state_to_json(state: State) -> Json:
         "fittings": [_fitting_to_json(fitting) for fitting in state.fittings],
         "workshop": _workshop_to_json(state.workshop),
         "outlines": [_outline_to_json(outline) for outline in state.outlines],
-        "findings": [finding.to_json() for finding in state.findings],
+        "findings": [_finding_to_json(finding) for finding in state.findings],
         "trials": [
             {
                 "outline": trial.outline_id,
@@ -116,6 +118,14 @@ def _fitting_to_json(fitting: Fitting) -> Json:
         if fitting.made is None
         else {"outline": fitting.made.outline_id, "seating": fitting.made.seating.value},
     }
+
+
+def _finding_to_json(finding: Finding) -> Json:
+    worded = {
+        "message_worded": worded_to_json(finding.message),
+        "remedy_worded": worded_to_json(finding.remedy),
+    }
+    return finding.to_json() | {key: record for key, record in worded.items() if record is not None}
 
 
 def _half_to_json(name: HalfName, spec: HalfSpec) -> Json:
@@ -196,10 +206,10 @@ def _settings(at: _At) -> SettingsUsed:
 def _outline(at: _At) -> Outline:
     contours = tuple(at.each("contours", _path))
     if not contours:
-        raise at.fault("contours", "is empty")
+        raise at.fault("contours", Worded("is empty"))
     region = region_of_contours(contours)
     if region.is_empty:
-        raise at.fault("contours", "enclose nothing")
+        raise at.fault("contours", Worded("enclose nothing"))
     drawn_as, drawing = (at.text(key) if key in at.record else "" for key in ("drawn_as", "drawing"))
     return Outline(at.text("id"), at.text("name"), at.text("layer"), region, contours, drawn_as, drawing)
 
@@ -224,7 +234,7 @@ def _curve(at: _At) -> Bezier:
         return Bezier(control)
     weights = np.array(at.numbers("weights"))
     if len(weights) != len(control) or not (weights > 0).all():
-        raise at.fault("weights", "must be one positive number a point")
+        raise at.fault("weights", Worded("must be one positive number a point"))
     return Bezier(control, weights)
 
 
@@ -269,12 +279,12 @@ def _half(at: _At) -> HalfSpec:
 def _finding(at: _At) -> Finding:
     place = None if at.record.get("place_mm") is None else at.numbers("place_mm")
     if place is not None and len(place) != 2:
-        raise at.fault("place_mm", "must be two numbers")
+        raise at.fault("place_mm", Worded("must be two numbers"))
     return Finding(
         code=at.text("code"),
         severity=at.valued("severity", Severity),
-        message=at.text("message"),
-        remedy=at.text("remedy"),
+        message=worded_from_json(at.text("message"), at.record.get("message_worded")),
+        remedy=worded_from_json(at.text("remedy"), at.record.get("remedy_worded")),
         place_mm=None if place is None else (place[0], place[1]),
         fixed=at.switch("fixed"),
     )
@@ -290,12 +300,12 @@ class _At:
 
     def __init__(self, record: object, place: str) -> None:
         if not isinstance(record, dict):
-            raise ProjectError(f"{place or 'the file'} is not a record")
+            raise ProjectError(Worded("{place} is not a record", place=place or Worded("the file")))
         self.record: Mapping[str, Any] = record
         self.place = place
 
-    def fault(self, key: str, what: str) -> ProjectError:
-        return ProjectError(f"{self._path(key)} {what}")
+    def fault(self, key: str, what: Worded) -> ProjectError:
+        return ProjectError(Worded("{place} {what}", place=self._path(key), what=what))
 
     def child(self, key: str) -> _At:
         return _At(self._get(key), self._path(key))
@@ -303,19 +313,19 @@ class _At:
     def text(self, key: str) -> str:
         value = self._get(key)
         if not isinstance(value, str):
-            raise self.fault(key, "is not a text")
+            raise self.fault(key, Worded("is not a text"))
         return value
 
     def switch(self, key: str) -> bool:
         value = self._get(key)
         if not isinstance(value, bool):
-            raise self.fault(key, "is neither true nor false")
+            raise self.fault(key, Worded("is neither true nor false"))
         return value
 
     def whole(self, key: str) -> int:
         value = self._get(key)
         if type(value) is not int or value < 0:
-            raise self.fault(key, "is not a whole number")
+            raise self.fault(key, Worded("is not a whole number"))
         return value
 
     def number(self, key: str) -> float:
@@ -327,18 +337,18 @@ class _At:
     def texts(self, key: str) -> list[str]:
         values = self._list(key)
         if not all(isinstance(value, str) for value in values):
-            raise self.fault(key, "must be texts")
+            raise self.fault(key, Worded("must be texts"))
         return values
 
     def points(self, key: str, *, least: int) -> np.ndarray[Any, np.dtype[np.float64]]:
         try:
             points = np.array(self._list(key), dtype=float)
         except (ValueError, TypeError) as error:
-            raise self.fault(key, "are not points") from error
+            raise self.fault(key, Worded("are not points")) from error
         if points.ndim != 2 or points.shape[1] != 2 or len(points) < least:
-            raise self.fault(key, "are not points")
+            raise self.fault(key, Worded("are not points"))
         if not (np.abs(points) <= _LARGEST_MM).all():
-            raise self.fault(key, "lie too far out")
+            raise self.fault(key, Worded("lie too far out"))
         return points
 
     def each(self, key: str, make: Callable[[_At], T]) -> list[T]:
@@ -348,27 +358,27 @@ class _At:
         """Items of an object whose keys are segment numbers below `count`; none if it is missing."""
         items = self.record.get(key, {})
         if not isinstance(items, dict):
-            raise self.fault(key, "is not a record")
+            raise self.fault(key, Worded("is not a record"))
         if not all(k.isascii() and k.isdigit() and int(k[:9]) < count for k in items):
-            raise self.fault(key, "name a segment that is not there")
+            raise self.fault(key, Worded("name a segment that is not there"))
         return [(int(k), value) for k, value in items.items()]
 
     def valued(self, key: str, kind: type[E]) -> E:
         try:
             return kind(self.text(key))
         except ValueError as error:
-            raise self.fault(key, "is not a word known here") from error
+            raise self.fault(key, Worded("is not a word known here")) from error
 
     def named(self, key: str, kind: type[E]) -> E:
         try:
             return kind[self.text(key)]
         except KeyError as error:
-            raise self.fault(key, "is not a word known here") from error
+            raise self.fault(key, Worded("is not a word known here")) from error
 
     def checked(self, key: str, value: object) -> float:
         is_number = isinstance(value, int | float) and not isinstance(value, bool)
         if not is_number or not math.isfinite(value) or abs(value) > _LARGEST_MM:  # type: ignore[arg-type]
-            raise self.fault(key, "is not a number that makes sense")
+            raise self.fault(key, Worded("is not a number that makes sense"))
         return float(value)  # type: ignore[arg-type]  # checked above
 
     def value(self, key: str) -> Any:
@@ -378,12 +388,12 @@ class _At:
     def _list(self, key: str) -> list[Any]:
         value = self._get(key)
         if not isinstance(value, list):
-            raise self.fault(key, "is not a list")
+            raise self.fault(key, Worded("is not a list"))
         return value
 
     def _get(self, key: str) -> Any:
         if key not in self.record:
-            raise self.fault(key, "is missing")
+            raise self.fault(key, Worded("is missing"))
         return self.record[key]
 
     def _path(self, key: str) -> str:

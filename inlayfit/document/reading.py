@@ -16,6 +16,7 @@ from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.path import Points
 from inlayfit.progress import Progress
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 _MARK_TOLERANCE_MM = 0.01
 _MOST_MARKS = 20_000
@@ -50,8 +51,10 @@ def read_as(
     note = Finding(
         "unit-remembered",
         Severity.NOTE,
-        f"The drawing states no unit; {remembered.symbol} was chosen for its folder before.",
-        "Choose the unit again if its size is wrong.",
+        Worded(
+            "The drawing states no unit; {symbol} was chosen for its folder before.", symbol=remembered.symbol
+        ),
+        Worded("Choose the unit again if its size is wrong."),
     )
     return replace(again, findings=(*again.findings, note)), replace(how, unit=remembered)
 

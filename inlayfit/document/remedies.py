@@ -5,7 +5,6 @@ A fix is offered only if it acts on a half that may move; it says in one short l
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -17,9 +16,8 @@ from inlayfit.finding import Finding
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import Relief
-from inlayfit.wording import Worded
-
-_FIRST_LENGTH = re.compile(r"(\d+(?:\.\d+)?) mm")
+from inlayfit.measures import Measure
+from inlayfit.wording import Worded, values_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +72,7 @@ def _less_clearance(_finding: Finding, fitting: Fitting) -> Fix | None:
 
 
 def _sharp(finding: Finding, _fitting: Fitting) -> Fix | None:
-    half = Half.POCKET if "pocket is called cut" in finding.message else Half.PLUG
+    half = Half.POCKET if values_of(finding.message).get("half") is Half.POCKET else Half.PLUG
     return Fix("Its corners are sharp", lambda state: set_cutter(state, half, 0.0))
 
 
@@ -89,10 +87,10 @@ def _lay_as_drawn(_finding: Finding, _fitting: Fitting) -> Fix | None:
 
 def _break_edge(finding: Finding, fitting: Fitting) -> Fix | None:
     """Break the plug's lower edge as wide as the finding asks for, if the plug may still be cut."""
-    asked = _FIRST_LENGTH.search(finding.remedy)
-    if asked is None or not fitting.spec.plug.may_move:
+    needed = values_of(finding.remedy).get("needed")
+    if not isinstance(needed, Measure) or not fitting.spec.plug.may_move:
         return None
-    width_mm = float(asked[1])
+    width_mm = needed.numbers[0]
     return Fix("Break the plug's lower edge", lambda state: set_edge_break(state, Half.PLUG, width_mm))
 
 

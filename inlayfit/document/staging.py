@@ -20,6 +20,7 @@ from types import TracebackType
 from typing import Self
 
 from inlayfit.errors import WriteError
+from inlayfit.wording import Worded
 
 _PREFIX = ".inlayfit-export-"
 _STALE_AFTER_S = 3600.0
@@ -65,12 +66,17 @@ class Staging:
         target = self._folder / name
         if any(is_same_file(target, source) for source in self._protected):
             raise WriteError(
-                f"{target} is the drawing that was opened and will not be overwritten; "
-                "choose another folder to write to.",
+                Worded(
+                    "{target} is the drawing that was opened and will not be overwritten; "
+                    "choose another folder to write to.",
+                    target=target,
+                ),
                 path=target,
             )
         if target.is_dir():
-            raise WriteError(f"{target} is a folder; move it or choose another folder.", path=target)
+            raise WriteError(
+                Worded("{target} is a folder; move it or choose another folder.", target=target), path=target
+            )
         if name not in self._names:
             self._names.append(name)
         return self._hidden / name
@@ -129,17 +135,30 @@ def is_same_file(a: Path, b: Path) -> bool:
 def write_error(place: Path, error: OSError) -> WriteError:
     """One sentence for a person: what went wrong, where, and what to do."""
     reasons = {
-        errno.EACCES: f"You may not write into {place}; choose another folder.",
-        errno.EPERM: f"You may not write into {place}; choose another folder.",
-        errno.EROFS: f"{place} is on a disk that cannot be written to; choose another folder.",
-        errno.ENOSPC: f"The disk that holds {place} is full; free some space and export again.",
-        errno.EDQUOT: f"Your share of the disk that holds {place} is used up; free some space and try again.",
-        errno.ENOTDIR: f"{place} is not a folder; choose a folder to write to.",
-        errno.EEXIST: f"{place} is not a folder; choose a folder to write to.",
-        errno.ENAMETOOLONG: f"The name {place.name[:40]}… is too long; choose a shorter one.",
+        errno.EACCES: Worded("You may not write into {place}; choose another folder.", place=place),
+        errno.EPERM: Worded("You may not write into {place}; choose another folder.", place=place),
+        errno.EROFS: Worded(
+            "{place} is on a disk that cannot be written to; choose another folder.", place=place
+        ),
+        errno.ENOSPC: Worded(
+            "The disk that holds {place} is full; free some space and export again.", place=place
+        ),
+        errno.EDQUOT: Worded(
+            "Your share of the disk that holds {place} is used up; free some space and try again.",
+            place=place,
+        ),
+        errno.ENOTDIR: Worded("{place} is not a folder; choose a folder to write to.", place=place),
+        errno.EEXIST: Worded("{place} is not a folder; choose a folder to write to.", place=place),
+        errno.ENAMETOOLONG: Worded(
+            "The name {name}… is too long; choose a shorter one.", name=place.name[:40]
+        ),
     }
     known = reasons.get(error.errno or 0)
-    other = f"Nothing could be written into {place} ({error.strerror or error}); choose another folder."
+    other = Worded(
+        "Nothing could be written into {place} ({reason}); choose another folder.",
+        place=place,
+        reason=error.strerror or error,
+    )
     return WriteError(known or other, path=place)
 
 

@@ -25,6 +25,7 @@ from inlayfit.finding import Finding
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +83,7 @@ class StackNumbers:
 
     def __post_init__(self) -> None:
         if self.spread_mm < 0:
-            raise SpecError("Readings vary by 0 or more; give half the range of what was measured.")
+            raise SpecError(Worded("Readings vary by 0 or more; give half the range of what was measured."))
         Stack(*self._parts())
 
     def _parts(self) -> tuple[Spread, Spread, Spread]:

@@ -6,91 +6,128 @@ import math
 from dataclasses import dataclass, field
 
 from inlayfit.finding import Finding, Severity
+from inlayfit.measures import point
+from inlayfit.wording import Worded
 
 _WARN, _NOTE = Severity.WARN, Severity.NOTE
-_CONVERT = "Convert it to lines in the drawing program and save again if it should be cut."
-_NOTHING = "Nothing to do, unless it should be cut: then draw it as lines."
-_SHOW = "Show the layer in the drawing program, or choose it here, if it should be cut."
+_CONVERT = Worded("Convert it to lines in the drawing program and save again if it should be cut.")
+_NOTHING = Worded("Nothing to do, unless it should be cut: then draw it as lines.")
+_SHOW = Worded("Show the layer in the drawing program, or choose it here, if it should be cut.")
 
-KINDS: dict[str, tuple[Severity, str, str]] = {
-    "text-skipped": (_WARN, "text|texts", "Convert the text to lines in the drawing program and save again."),
-    "dimension-skipped": (_NOTE, "dimension or leader|dimensions and leaders", _NOTHING),
-    "point-skipped": (_NOTE, "point|points", _NOTHING),
-    "image-skipped": (_WARN, "picture|pictures", "Trace the picture, or draw the outline again as lines."),
+KINDS: dict[str, tuple[Severity, Worded, Worded, Worded]] = {
+    "text-skipped": (
+        _WARN,
+        Worded("text"),
+        Worded("texts"),
+        Worded("Convert the text to lines in the drawing program and save again."),
+    ),
+    "dimension-skipped": (
+        _NOTE,
+        Worded("dimension or leader"),
+        Worded("dimensions and leaders"),
+        _NOTHING,
+    ),
+    "point-skipped": (
+        _NOTE,
+        Worded("point"),
+        Worded("points"),
+        _NOTHING,
+    ),
+    "image-skipped": (
+        _WARN,
+        Worded("picture"),
+        Worded("pictures"),
+        Worded("Trace the picture, or draw the outline again as lines."),
+    ),
     "solid-3d-skipped": (
         _WARN,
-        "three-dimensional body or mesh|three-dimensional bodies and meshes",
-        "Save a flat view of its outline (a projection or a section) as DXF.",
+        Worded("three-dimensional body or mesh"),
+        Worded("three-dimensional bodies and meshes"),
+        Worded("Save a flat view of its outline (a projection or a section) as DXF."),
     ),
-    "endless-line-skipped": (_NOTE, "endless construction line|endless construction lines", _NOTHING),
+    "endless-line-skipped": (
+        _NOTE,
+        Worded("endless construction line"),
+        Worded("endless construction lines"),
+        _NOTHING,
+    ),
     "outside-file-skipped": (
         _WARN,
-        "part that lies in another file|parts that lie in other files",
-        "Bind the outside file into this drawing; other files are never opened.",
+        Worded("part that lies in another file"),
+        Worded("parts that lie in other files"),
+        Worded("Bind the outside file into this drawing; other files are never opened."),
     ),
     "entity-skipped": (
         _WARN,
-        "element of a kind that is not read|elements of a kind that is not read",
+        Worded("element of a kind that is not read"),
+        Worded("elements of a kind that is not read"),
         _CONVERT,
     ),
     "entity-degenerate": (
         _WARN,
-        "element without size or with impossible numbers|elements without size or with impossible numbers",
-        "Delete it, or draw it again if something is missing.",
+        Worded("element without size or with impossible numbers"),
+        Worded("elements without size or with impossible numbers"),
+        Worded("Delete it, or draw it again if something is missing."),
     ),
     "coordinate-huge": (
         _WARN,
-        "element too far away to be meant|elements too far away to be meant",
-        "Delete it, or move it back near the drawing.",
+        Worded("element too far away to be meant"),
+        Worded("elements too far away to be meant"),
+        Worded("Delete it, or move it back near the drawing."),
     ),
     "tilted": (
         _WARN,
-        "element that does not lie flat; it is seen from above|"
-        "elements that do not lie flat; they are seen from above",
-        "Save a flat drawing if its size matters.",
+        Worded("element that does not lie flat; it is seen from above"),
+        Worded("elements that do not lie flat; they are seen from above"),
+        Worded("Save a flat drawing if its size matters."),
     ),
     "line-width": (
         _NOTE,
-        "line with a width; its middle is taken|lines with a width; their middles are taken",
-        "Draw the edges of the wide line if these are the outline.",
+        Worded("line with a width; its middle is taken"),
+        Worded("lines with a width; their middles are taken"),
+        Worded("Draw the edges of the wide line if these are the outline."),
     ),
     "zero-length": (
         _NOTE,
-        "piece without length was left out|pieces without length were left out",
-        "Nothing to do.",
+        Worded("piece without length was left out"),
+        Worded("pieces without length were left out"),
+        Worded("Nothing to do."),
     ),
     "hidden-skipped": (
         _NOTE,
-        "element on a layer that is off or frozen was set aside|"
-        "elements on layers that are off or frozen were set aside",
+        Worded("element on a layer that is off or frozen was set aside"),
+        Worded("elements on layers that are off or frozen were set aside"),
         _SHOW,
     ),
     "construction-skipped": (
         _NOTE,
-        "line drawn for construction, dimensions or centres was set aside|"
-        "lines drawn for construction, dimensions or centres were set aside",
-        "Choose the layer here if these lines should be cut.",
+        Worded("line drawn for construction, dimensions or centres was set aside"),
+        Worded("lines drawn for construction, dimensions or centres were set aside"),
+        Worded("Choose the layer here if these lines should be cut."),
     ),
     "fill-on-lines": (
         _NOTE,
-        "filled area whose edge is also drawn as lines; the lines count|"
-        "filled areas whose edges are also drawn as lines; the lines count",
-        "Nothing to do.",
+        Worded("filled area whose edge is also drawn as lines; the lines count"),
+        Worded("filled areas whose edges are also drawn as lines; the lines count"),
+        Worded("Nothing to do."),
     ),
     "block-missing": (
         _WARN,
-        "reference to a block that is not in the file|references to blocks that are not in the file",
-        "Save the drawing again together with its blocks.",
+        Worded("reference to a block that is not in the file"),
+        Worded("references to blocks that are not in the file"),
+        Worded("Save the drawing again together with its blocks."),
     ),
     "block-too-deep": (
         _WARN,
-        "reference to a block too deep inside of others|references to blocks too deep inside of others",
-        "Explode the blocks in the drawing program and save again.",
+        Worded("reference to a block too deep inside of others"),
+        Worded("references to blocks too deep inside of others"),
+        Worded("Explode the blocks in the drawing program and save again."),
     ),
     "block-recursion": (
         _WARN,
-        "block that contains itself was left out|blocks that contain themselves were left out",
-        "Delete the reference that leads back to its own block.",
+        Worded("block that contains itself was left out"),
+        Worded("blocks that contain themselves were left out"),
+        Worded("Delete the reference that leads back to its own block."),
     ),
 }
 """Severity, words for one and for more, remedy."""
@@ -146,18 +183,28 @@ class Notes:
         return [self._finding(code, count) for code, count in self._counts.items()]
 
     def _finding(self, code: str, count: int) -> Finding:
-        severity, words, remedy = KINDS[code]
-        one, more = words.split("|")
+        severity, one, more, remedy = KINDS[code]
         place = self._places.get(code)
-        message = f"{count:,} {one if count == 1 else more}"
-        names = list(self._names.get(code, ()))
-        if names:
-            shown = ", ".join(names[:5]) + (" and more" if len(names) > 5 else "")
-            message += f" ({shown})"
+        where: str = ""
         if place is not None:
-            message += (
-                f", the first at ({place[0]:.1f}, {place[1]:.1f}) mm"
+            there = point(place, ".1f")
+            where = (
+                Worded(", the first at {there}", there=there)
                 if count > 1
-                else (f", at ({place[0]:.1f}, {place[1]:.1f}) mm")
+                else Worded(", at {there}", there=there)
             )
-        return Finding(code, severity, message + ".", remedy, place, fixed=code in _FIXED)
+        message = Worded(
+            "{count} {what}{names}{where}.",
+            count=count,
+            what=one if count == 1 else more,
+            names=_listed(list(self._names.get(code, ()))),
+            where=where,
+        )
+        return Finding(code, severity, message, remedy, place, fixed=code in _FIXED)
+
+
+def _listed(names: list[str]) -> str:
+    if not names:
+        return ""
+    shown = ", ".join(names[:5])
+    return Worded(" ({names} and more)", names=shown) if len(names) > 5 else f" ({shown})"

@@ -26,6 +26,7 @@ from ezdxf.lldxf.tagger import binary_tags_loader
 
 from inlayfit.errors import HostileFileError, NotADrawingError, ReadError
 from inlayfit.finding import Finding, Severity
+from inlayfit.wording import Worded
 
 BINARY_SENTINEL = b"AutoCAD Binary DXF\r\n\x1a\x00"
 """How a binary DXF file starts (DXF reference)."""
@@ -60,13 +61,22 @@ def read_file_bytes(path: Path, *, largest: int = LARGEST_BYTES) -> bytes:
     try:
         before = path.stat()
         if stat.S_ISDIR(before.st_mode):
-            raise NotADrawingError(f"“{path.name}” is a folder; choose a DXF or SVG file.", path=path)
+            raise NotADrawingError(
+                Worded("“{name}” is a folder; choose a DXF or SVG file.", name=path.name), path=path
+            )
         if not stat.S_ISREG(before.st_mode):
-            raise NotADrawingError(f"“{path.name}” is no plain file; choose a DXF or SVG file.", path=path)
+            raise NotADrawingError(
+                Worded("“{name}” is no plain file; choose a DXF or SVG file.", name=path.name), path=path
+            )
         if before.st_size > largest:
             raise HostileFileError(
-                f"“{path.name}” has {before.st_size / 1e6:,.0f} MB, more than {largest / 1e6:,.0f} MB, and "
-                "is not read; save only the outline as a file of its own.",
+                Worded(
+                    "“{name}” has {megabytes} MB, more than {most} MB, and is not read; "
+                    "save only the outline as a file of its own.",
+                    name=path.name,
+                    megabytes=round(before.st_size / 1e6),
+                    most=round(largest / 1e6),
+                ),
                 path=path,
             )
         with path.open("rb") as file:
@@ -74,22 +84,29 @@ def read_file_bytes(path: Path, *, largest: int = LARGEST_BYTES) -> bytes:
         after = path.stat()
     except FileNotFoundError as error:
         raise NotADrawingError(
-            f"“{path.name}” does not exist; check its name and folder.", path=path
+            Worded("“{name}” does not exist; check its name and folder.", name=path.name), path=path
         ) from error
     except PermissionError as error:
         raise ReadError(
-            f"“{path.name}” may not be read; ask for permission to read it.", path=path
+            Worded("“{name}” may not be read; ask for permission to read it.", name=path.name), path=path
         ) from error
     except (OSError, ValueError) as error:
         raise ReadError(
-            f"“{path.name}” could not be read; copy it to this computer and try again.", path=path
+            Worded("“{name}” could not be read; copy it to this computer and try again.", name=path.name),
+            path=path,
         ) from error
     if len(data) != after.st_size or after.st_mtime_ns != before.st_mtime_ns:
         raise ReadError(
-            f"“{path.name}” changed while it was read; wait until it is saved, then open it again.", path=path
+            Worded(
+                "“{name}” changed while it was read; wait until it is saved, then open it again.",
+                name=path.name,
+            ),
+            path=path,
         )
     if not data.strip(b"\0 \t\r\n"):
-        raise NotADrawingError(f"“{path.name}” is empty; save the drawing again.", path=path)
+        raise NotADrawingError(
+            Worded("“{name}” is empty; save the drawing again.", name=path.name), path=path
+        )
     return data
 
 
@@ -109,22 +126,34 @@ def open_document(data: bytes, path: Path) -> tuple[DxfDocument, list[Finding]]:
         HostileFileError: it holds more than can be read in reasonable time.
     """
     if not looks_like_dxf(data):
-        raise NotADrawingError(f"“{path.name}” is not a DXF file; save the drawing as DXF or SVG.", path=path)
+        raise NotADrawingError(
+            Worded("“{name}” is not a DXF file; save the drawing as DXF or SVG.", name=path.name), path=path
+        )
     data = data.removeprefix(_BYTE_ORDER_MARK)
     if _PADDED.search(data[:_LOOKED_AT]):
         data = b"\n".join(line.rstrip() for line in data.splitlines())
     lines = data.count(b"\n") or data.count(b"\r")
     if lines > MOST_LINES:
         raise HostileFileError(
-            f"“{path.name}” holds {lines // 2:,} values, more than the {MOST_LINES // 2:,} that are read; "
-            "save only the outline, with fewer points, as a file of its own.",
+            Worded(
+                "“{name}” holds {values} values, more than the {most} that are read; "
+                "save only the outline, with fewer points, as a file of its own.",
+                name=path.name,
+                values=lines // 2,
+                most=MOST_LINES // 2,
+            ),
             path=path,
         )
     points = sum(data.count(mark) for mark in _POINT_MARKS)
     if points > MOST_POINTS:
         raise HostileFileError(
-            f"“{path.name}” holds {points:,} points, more than the {MOST_POINTS:,} that are read; save the "
-            "outline with fewer points.",
+            Worded(
+                "“{name}” holds {points} points, more than the {most} that are read; save "
+                "the outline with fewer points.",
+                name=path.name,
+                points=points,
+                most=MOST_POINTS,
+            ),
             path=path,
         )
     try:
@@ -170,11 +199,15 @@ def _completed(data: bytes) -> bytes:
 
 
 def _recovered(data: bytes, path: Path, lines: int) -> tuple[DxfDocument, list[Finding]]:
-    broken = f"“{path.name}” is damaged beyond repair; save it again from the drawing program."
+    broken = Worded(
+        "“{name}” is damaged beyond repair; save it again from the drawing program.", name=path.name
+    )
     if data.startswith(BINARY_SENTINEL):
         raise NotADrawingError(broken, path=path)
     if lines > MOST_RECOVERED_LINES:
-        raise HostileFileError(f"“{path.name}” is damaged and too large to repair; save it again.", path=path)
+        raise HostileFileError(
+            Worded("“{name}” is damaged and too large to repair; save it again.", name=path.name), path=path
+        )
     cut_off = b"EOF" not in data[-200:]
     if cut_off:
         data = _completed(data)
@@ -182,14 +215,16 @@ def _recovered(data: bytes, path: Path, lines: int) -> tuple[DxfDocument, list[F
         document, auditor = recover.read(io.BytesIO(data), errors="surrogateescape")
     except _BROKEN as error:
         raise NotADrawingError(broken, path=path) from error
-    what = "ends in the middle" if cut_off else "is damaged"
-    return document, [
-        Finding(
-            "file-damaged",
-            Severity.WARN,
-            f"The file {what}; what could be read was recovered ({len(auditor.fixes) + len(auditor.errors)} "
-            "flaws mended).",
-            "Check that nothing is missing, or save it again from the drawing program.",
-            fixed=not cut_off,
+    flaws = len(auditor.fixes) + len(auditor.errors)
+    message = (
+        Worded(
+            "The file ends in the middle; what could be read was recovered ({flaws} flaws mended).",
+            flaws=flaws,
         )
-    ]
+        if cut_off
+        else Worded(
+            "The file is damaged; what could be read was recovered ({flaws} flaws mended).", flaws=flaws
+        )
+    )
+    remedy = Worded("Check that nothing is missing, or save it again from the drawing program.")
+    return document, [Finding("file-damaged", Severity.WARN, message, remedy, fixed=not cut_off)]

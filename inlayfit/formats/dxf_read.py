@@ -29,6 +29,7 @@ from inlayfit.formats.dxf_open import open_document, read_file_bytes, undisturbe
 from inlayfit.formats.dxf_units import UnitReading, read_unit_code
 from inlayfit.formats.dxf_walk import Walker
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 MOST_VERTICES = 500_000
 """So many points chain, nest and check within seconds and a few hundred megabytes."""
@@ -74,8 +75,13 @@ def _check_size(figures: Iterable[Figure], path: FilePath) -> None:
     count = sum(len(contour.vertices) for figure in figures for contour in figure.contours)
     if count > MOST_VERTICES:
         raise HostileFileError(
-            f"“{path.name}” holds {count:,} points, more than the {MOST_VERTICES:,} that are read; save the "
-            "outline with fewer points.",
+            Worded(
+                "“{name}” holds {count} points, more than the {most} that are read; save the "
+                "outline with fewer points.",
+                name=path.name,
+                count=count,
+                most=MOST_VERTICES,
+            ),
             path=path,
         )
 
@@ -91,9 +97,16 @@ def _unit_code(document: DxfDocument, data: bytes) -> int:
 
 def _nothing_left(path: FilePath, findings: list[Finding]) -> str:
     if not findings:
-        return f"“{path.name}” is empty: it draws nothing; save the drawing again with its shapes."
+        return Worded(
+            "“{name}” is empty: it draws nothing; save the drawing again with its shapes.", name=path.name
+        )
     worst = min(findings, key=lambda f: f.severity.rank)
-    return f"“{path.name}” holds no outline: {worst.message.rstrip('.')}. {worst.remedy}"
+    return Worded(
+        "“{name}” holds no outline: {message} {remedy}",
+        name=path.name,
+        message=worst.message,
+        remedy=worst.remedy,
+    )
 
 
 def _unit_findings(
@@ -103,19 +116,21 @@ def _unit_findings(
         return []
     found = [stated.finding] if stated.finding is not None else []
     if stated.stated is None:
-        message = f"The drawing states no unit: {_sizes_to_choose_from(figures, scale)}."
-        remedy = "Choose the unit that gives the size it should have."
+        message = Worded("The drawing states no unit: {sizes}.", sizes=_sizes_to_choose_from(figures, scale))
+        remedy = Worded("Choose the unit that gives the size it should have.")
         found.append(Finding("unit-missing", Severity.WARN, message, remedy))
     return found
 
 
-def _sizes_to_choose_from(figures: Iterable[Figure], scale: float) -> str:
+def _sizes_to_choose_from(figures: Iterable[Figure], scale: float) -> Worded:
     everything = list(figures)
     shown = [f for f in everything if f.role is Role.OUTLINE] or everything
     boxes = np.array([path.bounds() for figure in shown for path in figure.contours])
     wide = float(boxes[:, 2].max() - boxes[:, 0].min()) / scale
     high = float(boxes[:, 3].max() - boxes[:, 1].min()) / scale
-    return (
-        f"{wide:,.4g} × {high:,.4g} mm (as it is shown now) if it was drawn in millimetres, "
-        f"{wide:,.4g} × {high:,.4g} in = {wide * 25.4:,.4g} × {high * 25.4:,.4g} mm if in inches"
+    return Worded(
+        "{mm} (as it is shown now) if it was drawn in millimetres, {inches} = {inches_in_mm} if in inches",
+        mm=f"{wide:,.4g} × {high:,.4g} mm",
+        inches=f"{wide:,.4g} × {high:,.4g} in",
+        inches_in_mm=f"{wide * 25.4:,.4g} × {high * 25.4:,.4g} mm",
     )

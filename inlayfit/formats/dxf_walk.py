@@ -29,6 +29,7 @@ from inlayfit.formats.dxf_notes import SKIPPED, WITHOUT_WORD, Notes
 from inlayfit.formats.dxf_shapes import MAKERS, UP, Shape, shape_of, solid_shape
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.transform import Transform
+from inlayfit.wording import Worded
 
 MOST_ENTITIES = 250_000
 """More than this, copies by blocks counted, is refused."""
@@ -135,9 +136,12 @@ class Walker:
         return lines + self._fills_without_lines(lines)
 
     def _too_many(self, count: int) -> HostileFileError:
-        message = (
-            f"“{self.source.name}” holds {_rounded(count)} elements once its blocks are spread out, more "
-            f"than the {MOST_ENTITIES:,} that are read; save only the outline as a file of its own."
+        message = Worded(
+            "“{name}” holds {count} elements once its blocks are spread out, more than the {most} that are "
+            "read; save only the outline as a file of its own.",
+            name=self.source.name,
+            count=_rounded(count),
+            most=MOST_ENTITIES,
         )
         return HostileFileError(message, path=self.source)
 
@@ -389,8 +393,8 @@ def _place_of(entity: Any, place: Place) -> tuple[float, float] | None:
     return None
 
 
-def _rounded(count: int) -> str:
-    return f"{count:,}" if count < 10**9 else f"about 10^{len(str(count)) - 1}"
+def _rounded(count: int) -> int | Worded:
+    return count if count < 10**9 else Worded("about 10^{power}", power=len(str(count)) - 1)
 
 
 def _reach(path: Path) -> tuple[float, float, float, float]:

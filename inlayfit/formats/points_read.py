@@ -26,6 +26,7 @@ from inlayfit.formats.contract import ReadOptions, ReadResult
 from inlayfit.formats.dxf_open import read_file_bytes
 from inlayfit.geometry.path import Path
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 MOST_LINES = 500_000
 _DEFAULT = ReadOptions()
@@ -79,8 +80,13 @@ def read_points_text(data: bytes | str, path: FilePath, options: ReadOptions = _
     lines = text.lstrip("\ufeff").splitlines()
     if len(lines) > MOST_LINES:
         raise HostileFileError(
-            f"“{path.name}” holds {len(lines):,} lines, more than the {MOST_LINES:,} points that are read; "
-            "measure fewer points.",
+            Worded(
+                "“{name}” holds {lines} lines, more than the {most} points that are read; "
+                "measure fewer points.",
+                name=path.name,
+                lines=len(lines),
+                most=MOST_LINES,
+            ),
             path=path,
         )
     table = _Table()
@@ -89,12 +95,17 @@ def read_points_text(data: bytes | str, path: FilePath, options: ReadOptions = _
     points = sum(len(contour) for contour in table.contours)
     if points == 0:
         raise NotADrawingError(
-            f"“{path.name}” holds no points; give one point a line, such as 12.5, 40.", path=path
+            Worded("“{name}” holds no points; give one point a line, such as 12.5, 40.", name=path.name),
+            path=path,
         )
     unit = options.unit or table.unit or Unit.MM
     figures, findings = _figures(table, float(unit.mm))
     if not figures:
-        message = f"“{path.name}” holds {points} points but no contour of three; add the missing points."
+        message = Worded(
+            "“{name}” holds {points} points but no contour of three; add the missing points.",
+            name=path.name,
+            points=points,
+        )
         raise NoOutlineError(message, path=path)
     if table.unit is None and options.unit is None:
         findings.append(_unit_missing(figures))
@@ -159,15 +170,26 @@ def _figures(table: _Table, scale: float) -> tuple[list[Figure], list[Finding]]:
         elif contour:
             short += 1
     if short:
-        message = f"{short} {'contour has' if short == 1 else 'contours have'} fewer than three points."
-        findings.append(Finding("contour-short", Severity.WARN, message, "Add the missing points."))
-    if table.bad_lines:
-        shown = ", ".join(str(n) for n in table.bad_lines[:5]) + (
-            " and more" if len(table.bad_lines) > 5 else ""
+        message = (
+            Worded("1 contour has fewer than three points.")
+            if short == 1
+            else Worded("{count} contours have fewer than three points.", count=short)
         )
-        message = f"{len(table.bad_lines)} lines hold no point: line {shown}."
+        findings.append(Finding("contour-short", Severity.WARN, message, Worded("Add the missing points.")))
+    if table.bad_lines:
+        count, shown = len(table.bad_lines), ", ".join(str(n) for n in table.bad_lines[:5])
+        message = (
+            Worded("{count} lines hold no point: line {shown} and more.", count=count, shown=shown)
+            if count > 5
+            else Worded("{count} lines hold no point: line {shown}.", count=count, shown=shown)
+        )
         findings.append(
-            Finding("line-unreadable", Severity.WARN, message, "Give two numbers a line, such as 12.5, 40.")
+            Finding(
+                "line-unreadable",
+                Severity.WARN,
+                message,
+                Worded("Give two numbers a line, such as 12.5, 40."),
+            )
         )
     return figures, findings
 
@@ -175,10 +197,16 @@ def _figures(table: _Table, scale: float) -> tuple[list[Figure], list[Finding]]:
 def _unit_missing(figures: list[Figure]) -> Finding:
     boxes = np.array([path.bounds() for figure in figures for path in figure.contours])
     wide, high = boxes[:, 2].max() - boxes[:, 0].min(), boxes[:, 3].max() - boxes[:, 1].min()
-    message = (
-        f"The table states no unit: {wide:.4g} × {high:.4g} mm (as it is shown now) if it was measured in "
-        f"millimetres, {wide:.4g} × {high:.4g} in = {wide * 25.4:.4g} × {high * 25.4:.4g} mm if in inches."
+    message = Worded(
+        "The table states no unit: {mm} (as it is shown now) if it was measured in millimetres, "
+        "{inches} = {inches_in_mm} if in inches.",
+        mm=f"{wide:.4g} × {high:.4g} mm",
+        inches=f"{wide:.4g} × {high:.4g} in",
+        inches_in_mm=f"{wide * 25.4:.4g} × {high * 25.4:.4g} mm",
     )
     return Finding(
-        "unit-missing", Severity.WARN, message, "Choose the unit, or write `# unit: mm` in the first line."
+        "unit-missing",
+        Severity.WARN,
+        message,
+        Worded("Choose the unit, or write `# unit: mm` in the first line."),
     )

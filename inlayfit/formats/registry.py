@@ -13,23 +13,24 @@ from inlayfit.formats.dxf_open import looks_like_dxf, read_file_bytes
 from inlayfit.formats.dxf_read import read_dxf_bytes
 from inlayfit.formats.points_read import looks_like_points, read_points_text
 from inlayfit.formats.svg_read import read_svg_text
+from inlayfit.wording import Worded
 
 _DEFAULT = ReadOptions()
 _LOOKED_AT = 1 << 20
 _GZIP = b"\x1f\x8b"
-_OTHERS: tuple[tuple[bytes, str], ...] = (
-    (b"AC10", "a DWG drawing"),
-    (b"%PDF", "a PDF"),
-    (b"%!PS", "a PostScript file"),
-    (b"\x89PNG", "a picture (PNG)"),
-    (b"\xff\xd8\xff", "a picture (JPEG)"),
-    (b"GIF8", "a picture (GIF)"),
-    (b"BM", "a picture (BMP)"),
-    (b"ISO-10303-21", "a STEP model"),
-    (b"solid ", "a three-dimensional model (STL)"),
-    (b"PK\x03\x04", "a packed folder (ZIP)"),
-    (b"<!DOCTYPE html", "a web page"),
-    (b"<html", "a web page"),
+_OTHERS: tuple[tuple[bytes, Worded], ...] = (
+    (b"AC10", Worded("a DWG drawing")),
+    (b"%PDF", Worded("a PDF")),
+    (b"%!PS", Worded("a PostScript file")),
+    (b"\x89PNG", Worded("a picture (PNG)")),
+    (b"\xff\xd8\xff", Worded("a picture (JPEG)")),
+    (b"GIF8", Worded("a picture (GIF)")),
+    (b"BM", Worded("a picture (BMP)")),
+    (b"ISO-10303-21", Worded("a STEP model")),
+    (b"solid ", Worded("a three-dimensional model (STL)")),
+    (b"PK\x03\x04", Worded("a packed folder (ZIP)")),
+    (b"<!DOCTYPE html", Worded("a web page")),
+    (b"<html", Worded("a web page")),
 )
 
 
@@ -71,5 +72,8 @@ def _what_it_is(data: bytes, path: Path) -> str:
     start = data.lstrip(b"\xef\xbb\xbf \t\r\n")
     for mark, what in _OTHERS:
         if start[: len(mark)].lower() == mark.lower():
-            return f"“{path.name}” is {what}; save the drawing as DXF or SVG."
-    return f"“{path.name}” is neither DXF nor SVG nor a table of points; save the drawing as DXF or SVG."
+            return Worded("“{name}” is {what}; save the drawing as DXF or SVG.", name=path.name, what=what)
+    return Worded(
+        "“{name}” is neither DXF nor SVG nor a table of points; save the drawing as DXF or SVG.",
+        name=path.name,
+    )

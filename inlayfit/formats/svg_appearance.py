@@ -16,6 +16,7 @@ from inlayfit.formats.svg_notes import Notes
 from inlayfit.formats.svg_place import Place, spot
 from inlayfit.formats.svg_units import parse_size
 from inlayfit.geometry.transform import Transform
+from inlayfit.wording import Worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,10 +67,18 @@ class Appearance:
         if server is None or not target.startswith("#"):
             return bool(fallback) and not svg_style.is_clear(fallback, style["color"])
         if server.tag in ("linearGradient", "radialGradient"):
-            self.notes.add("gradient-as-fill", f"{node.label} is painted with a gradient.", spot(node, place))
+            self.notes.add(
+                "gradient-as-fill",
+                Worded("{label} is painted with a gradient.", label=node.label),
+                spot(node, place),
+            )
             return bool(server.href) or any(child.tag == "stop" for child in server.children)
         if server.tag == "pattern":
-            self.notes.add("pattern-as-fill", f"{node.label} is painted with a pattern.", spot(node, place))
+            self.notes.add(
+                "pattern-as-fill",
+                Worded("{label} is painted with a pattern.", label=node.label),
+                spot(node, place),
+            )
         return True
 
     def note_effects(self, node: Node, place: Place) -> None:
@@ -80,10 +89,16 @@ class Appearance:
         for name in ("mask", "filter"):
             if style[name].lower() != "none":
                 self.notes.add(
-                    f"{name}-ignored", f"{node.label} has a {name}, which is not applied.", spot(node, place)
+                    f"{name}-ignored",
+                    Worded("{label} has a mask, which is not applied.", label=node.label)
+                    if name == "mask"
+                    else Worded("{label} has a filter, which is not applied.", label=node.label),
+                    spot(node, place),
                 )
         marked = any(style[f"marker-{end}"].lower() != "none" for end in ("start", "mid", "end"))
         if marked and node.tag in ("path", "line", "polyline", "polygon"):
             self.notes.add(
-                "marker-ignored", f"{node.label} has markers, which are left out.", spot(node, place)
+                "marker-ignored",
+                Worded("{label} has markers, which are left out.", label=node.label),
+                spot(node, place),
             )

@@ -15,6 +15,7 @@ from dataclasses import dataclass, field
 
 from inlayfit.errors import HostileFileError
 from inlayfit.formats.svg_document import Node
+from inlayfit.wording import Worded
 
 _COMMENT = re.compile(r"/\*.*?(?:\*/|\Z)|<!--|-->", re.DOTALL)
 _BLOCK_EDGE = re.compile(r"[{};]")
@@ -114,7 +115,7 @@ class StyleSheet:
         self._tests += len(candidates)
         if self._tests > _MOST_TESTS:
             raise HostileFileError(
-                "The drawing has too many style rules for its elements; save it as plain SVG."
+                Worded("The drawing has too many style rules for its elements; save it as plain SVG.")
             )
         return sorted((rule for rule in candidates if rule.matches(node)), key=lambda rule: rule.strength)
 

@@ -22,6 +22,7 @@ from defusedxml.common import DefusedXmlException
 from defusedxml.ElementTree import DefusedXMLParser
 
 from inlayfit.errors import HostileFileError, NotADrawingError
+from inlayfit.wording import Worded
 
 SVG_NAMESPACE = "http://www.w3.org/2000/svg"
 XLINK_HREF = "{http://www.w3.org/1999/xlink}href"
@@ -63,10 +64,10 @@ class Node:
         return None if value is None else value.strip()
 
     @property
-    def label(self) -> str:
-        """How to speak of it to a person: <path id="foot">, line 12."""
+    def label(self) -> Worded:
+        """How to speak of it to a person: <path id="foot"> in line 12."""
         name = f' id="{self.id[:60]}"' if self.id else ""
-        return f"<{self.tag}{name}> in line {self.line}"
+        return Worded("{element} in line {line}", element=f"<{self.tag}{name}>", line=str(self.line))
 
     def walk(self) -> Iterator[Node]:
         """The node and all below it, in document order."""
@@ -86,14 +87,20 @@ def read_bytes(path: Path) -> bytes:
     """
     try:
         if not path.exists():
-            raise NotADrawingError(f"There is no file “{path.name}”; check its name and folder.", path=path)
+            raise NotADrawingError(
+                Worded("There is no file “{name}”; check its name and folder.", name=path.name), path=path
+            )
         if not path.is_file():
-            raise NotADrawingError(f"“{path.name}” is not a file; choose an SVG file.", path=path)
+            raise NotADrawingError(
+                Worded("“{name}” is not a file; choose an SVG file.", name=path.name), path=path
+            )
         with path.open("rb") as stream:
             data = stream.read(LARGEST_FILE_BYTES + 1)
     except (OSError, ValueError) as error:
-        reason = getattr(error, "strerror", None) or "the name cannot be used"
-        message = f"“{path.name}” cannot be read ({reason}); check its permissions."
+        reason = getattr(error, "strerror", None) or Worded("the name cannot be used")
+        message = Worded(
+            "“{name}” cannot be read ({reason}); check its permissions.", name=path.name, reason=reason
+        )
         raise NotADrawingError(message, path=path) from error
     return unpacked(data, path)
 
@@ -105,18 +112,29 @@ def unpacked(data: bytes, path: Path) -> bytes:
         try:
             data = unzip.decompress(data, LARGEST_FILE_BYTES + 1)
         except zlib.error as error:
-            message = f"“{path.name}” is compressed, but damaged; save it again as plain SVG."
+            message = Worded(
+                "“{name}” is compressed, but damaged; save it again as plain SVG.", name=path.name
+            )
             raise NotADrawingError(message, path=path) from error
         if not unzip.eof and len(data) <= LARGEST_FILE_BYTES:
-            message = f"“{path.name}” is compressed, but cut off; save it again as plain SVG."
+            message = Worded(
+                "“{name}” is compressed, but cut off; save it again as plain SVG.", name=path.name
+            )
             raise NotADrawingError(message, path=path)
     if len(data) > LARGEST_FILE_BYTES:
         megabytes = LARGEST_FILE_BYTES // 2**20
         raise HostileFileError(
-            f"“{path.name}” is larger than {megabytes} MB; save only the outlines you need.", path=path
+            Worded(
+                "“{name}” is larger than {megabytes} MB; save only the outlines you need.",
+                name=path.name,
+                megabytes=megabytes,
+            ),
+            path=path,
         )
     if not data.strip(b" \t\r\n\0\xef\xbb\xbf\xff\xfe"):
-        raise NotADrawingError(f"“{path.name}” is empty; save the drawing again.", path=path)
+        raise NotADrawingError(
+            Worded("“{name}” is empty; save the drawing again.", name=path.name), path=path
+        )
     return data
 
 
@@ -133,9 +151,15 @@ class _TreeTarget:
     def start(self, name: str, attributes: dict[str, str]) -> None:
         self._count += 1
         if self._count > MOST_ELEMENTS:
-            self._refuse(f"holds more than {MOST_ELEMENTS:,} elements; save only the outlines you need")
+            self._refuse(
+                Worded("holds more than {most} elements; save only the outlines you need", most=MOST_ELEMENTS)
+            )
         if len(self._open) >= DEEPEST_NESTING:
-            self._refuse(f"nests elements more than {DEEPEST_NESTING} deep; ungroup and save it again")
+            self._refuse(
+                Worded(
+                    "nests elements more than {most} deep; ungroup and save it again", most=DEEPEST_NESTING
+                )
+            )
         parent = self._open[-1] if self._open else None
         namespace, _, tag = name.rpartition("}")
         if namespace not in ("", "{" + SVG_NAMESPACE) or (self._open and parent is None):
@@ -159,8 +183,8 @@ class _TreeTarget:
     def close(self) -> Node | None:
         return self.root
 
-    def _refuse(self, why: str) -> NoReturn:
-        raise HostileFileError(f"“{self.source.name}” {why}.", path=self.source)
+    def _refuse(self, why: Worded) -> NoReturn:
+        raise HostileFileError(Worded("“{name}” {why}.", name=self.source.name, why=why), path=self.source)
 
 
 def parse_document(data: bytes, source: Path) -> Node:
@@ -178,14 +202,17 @@ def parse_document(data: bytes, source: Path) -> Node:
         root: Any = parser.close()  # what the target returns, not an Element
     except DefusedXmlException as error:
         raise HostileFileError(
-            f"“{source.name}” declares XML entities or refers to other files, which is not safe to open; "
-            "save it again as plain SVG.",
+            Worded(
+                "“{name}” declares XML entities or refers to other files, which is not safe "
+                "to open; save it again as plain SVG.",
+                name=source.name,
+            ),
             path=source,
         ) from error
     except (ParseError, ValueError, LookupError) as error:
         raise NotADrawingError(_not_well_formed(source, error), path=source) from error
     if not isinstance(root, Node) or root.tag != "svg":
-        message = f"“{source.name}” is XML, but not an SVG drawing; choose an SVG file."
+        message = Worded("“{name}” is XML, but not an SVG drawing; choose an SVG file.", name=source.name)
         raise NotADrawingError(message, path=source)
     return root
 
@@ -193,10 +220,16 @@ def parse_document(data: bytes, source: Path) -> Node:
 def _not_well_formed(source: Path, error: Exception) -> str:
     position = getattr(error, "position", None)
     if position is None:
-        return f"“{source.name}” is in a text encoding that cannot be read; save it again as UTF-8."
+        return Worded(
+            "“{name}” is in a text encoding that cannot be read; save it again as UTF-8.", name=source.name
+        )
     line, column = position
     reason = str(error).partition(":")[0]
-    return (
-        f"“{source.name}” is not well-formed SVG ({reason}, line {line}, column {column + 1}); "
-        "save it again from the drawing program."
+    return Worded(
+        "“{name}” is not well-formed SVG ({reason}, line {line}, column {column}); "
+        "save it again from the drawing program.",
+        name=source.name,
+        reason=reason,
+        line=str(line),
+        column=str(column + 1),
     )

@@ -18,6 +18,7 @@ from inlayfit.formats.svg_transform import Box, parse_transform, parse_view_box,
 from inlayfit.formats.svg_units import MM_PER_PX, Size, Viewport, parse_size
 from inlayfit.geometry.transform import Transform
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 _UNKNOWN_SIDE = 100.0
 """Pixels that 100 % are where neither size nor view box says anything; such lengths get a finding."""
@@ -48,12 +49,15 @@ class Page:
     unit_mm: float
 
 
+_WORDS = {"width": Worded("width"), "height": Worded("height")}
+
+
 def read_page(attributes: Mapping[str, str], unit: Unit | None, notes: Notes) -> Page:
     """The page of the outermost `svg`; `unit` is what a user unit is, whatever the file says."""
     sizes = [_side(attributes.get(name), name, notes) for name in ("width", "height")]
     view_box = parse_view_box(attributes.get("viewBox"))
     if view_box is None and attributes.get("viewBox", "").strip():
-        notes.add("page-size-broken", "The viewBox of the drawing is broken and was left out.")
+        notes.add("page-size-broken", Worded("The viewBox of the drawing is broken and was left out."))
     stated = next((size.physical_unit for size in sizes if size is not None and size.physical_unit), None)
     width, height = _sides_px(sizes, view_box)
     aspect = attributes.get("preserveAspectRatio")
@@ -64,12 +68,14 @@ def read_page(attributes: Mapping[str, str], unit: Unit | None, notes: Notes) ->
         to_page, px_mm = _by_size(view_box, width, height, aspect), float(MM_PER_PX)
     width_mm, height_mm = (None if side is None else side * px_mm for side in (width, height))
     if not 0 < abs(to_page.determinant) < math.inf:
-        notes.add("page-size-broken", "The viewBox does not fit the size of the drawing and was left out.")
+        notes.add(
+            "page-size-broken", Worded("The viewBox does not fit the size of the drawing and was left out.")
+        )
         to_page = Transform()
     flip = Transform(a=px_mm, d=-px_mm, f=height_mm or 0.0)
     own = parse_transform(attributes.get("transform", ""))  # of the page as a whole (SVG 2, section 8.5)
     if own is None or not 0 < abs(own.determinant) < math.inf:
-        notes.add("transform-broken", "The transform of the whole drawing is broken.")
+        notes.add("transform-broken", Worded("The transform of the whole drawing is broken."))
         own = Transform()
     transform = flip.after(own).after(to_page)
     inner = view_box[2:] if view_box else (width or _UNKNOWN_SIDE, height or _UNKNOWN_SIDE)
@@ -89,11 +95,19 @@ def _side(text: str | None, name: str, notes: Notes) -> Size | None:
     size = parse_size(text)
     if text is not None and text.strip() not in ("", "auto") and (size is None or size.number <= 0):
         notes.add(
-            "page-size-broken", f"The {name} of the drawing, “{text[:40]}”, is no size and was left out."
+            "page-size-broken",
+            Worded(
+                "The {name} of the drawing, “{text}”, is no size and was left out.",
+                name=_WORDS[name],
+                text=text[:40],
+            ),
         )
         return None
     if size is not None and size.depends_on_font:
-        notes.add("unit-font-relative", f"The {name} of the drawing is given in {size.unit}.")
+        notes.add(
+            "unit-font-relative",
+            Worded("The {name} of the drawing is given in {unit}.", name=_WORDS[name], unit=size.unit),
+        )
     return None if size is None or size.unit == "%" else size
 
 

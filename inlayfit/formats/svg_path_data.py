@@ -15,6 +15,7 @@ from dataclasses import dataclass, field
 from inlayfit.errors import HostileFileError
 from inlayfit.formats.svg_outline import Outline, Point
 from inlayfit.formats.svg_units import NUMBER
+from inlayfit.wording import Worded
 
 MOST_SEGMENTS = 1_000_000
 _COMMAND = re.compile(r"\s*([MmZzLlHhVvCcSsQqTtAa])")
@@ -62,8 +63,11 @@ class _Pen:
         """Refuse a path of more segments than a drawing can need; a curve counts as several."""
         if segments > MOST_SEGMENTS:
             raise HostileFileError(
-                f"One path of the drawing has more than {MOST_SEGMENTS:,} pieces (a curve counts as three); "
-                "simplify it in the drawing program and save it again."
+                Worded(
+                    "One path of the drawing has more than {most} pieces (a curve counts as "
+                    "three); simplify it in the drawing program and save it again.",
+                    most=MOST_SEGMENTS,
+                )
             )
 
     def outline(self) -> Outline:

@@ -31,6 +31,7 @@ from inlayfit.formats.svg_place import Place
 from inlayfit.formats.svg_style import INITIAL
 from inlayfit.formats.svg_tree import Walker
 from inlayfit.geometry.transform import Transform
+from inlayfit.wording import Worded
 
 _DEFAULT = ReadOptions()
 PASTED = Path("pasted.svg")
@@ -68,7 +69,9 @@ def _read(data: bytes, source: Path, options: ReadOptions) -> ReadResult:
         walker = Walker(root, source, notes)
         page, figures = _walk(root, walker, options)
     if walker.hidden:
-        message = f"{walker.hidden:,} elements are hidden or painted with nothing; they were left out."
+        message = Worded(
+            "{hidden} elements are hidden or painted with nothing; they were left out.", hidden=walker.hidden
+        )
         notes.add("hidden-skipped", message)
     if not figures:
         raise NoOutlineError(_nothing_left(source, root, notes.findings()), path=source)
@@ -93,11 +96,21 @@ def _walk(root: Node, walker: Walker, options: ReadOptions) -> tuple[Page, list[
 
 def _nothing_left(source: Path, root: Node, findings: tuple[Finding, ...]) -> str:
     if not findings and any(node.tag == "symbol" for node in root.children):
-        return f"“{source.name}” only defines symbols and places none; open the drawing that uses them."
+        return Worded(
+            "“{name}” only defines symbols and places none; open the drawing that uses them.",
+            name=source.name,
+        )
     if not findings:
-        return f"“{source.name}” is empty: it draws nothing; save the drawing again with its shapes."
+        return Worded(
+            "“{name}” is empty: it draws nothing; save the drawing again with its shapes.", name=source.name
+        )
     worst = heaviest_first(findings)[0]
-    return f"“{source.name}” holds no outline: {worst.message.rstrip('.')}. {worst.remedy}"
+    return Worded(
+        "“{name}” holds no outline: {message} {remedy}",
+        name=source.name,
+        message=worst.message,
+        remedy=worst.remedy,
+    )
 
 
 def _check_page(page: Page, figures: list[Figure], notes: Notes) -> None:
@@ -110,21 +123,24 @@ def _check_page(page: Page, figures: list[Figure], notes: Notes) -> None:
             continue
         x0, y0, x1, y1 = figure_bounds([figure])
         if x1 < 0 or y1 < 0 or x0 > page.width_mm or y0 > page.height_mm:
-            name = f"“{figure.name[:60]}”" if figure.name else "A shape without a name"
-            notes.add("outside-page", f"{name} lies outside of the page; it was kept.", (x0, y0))
+            name = f"“{figure.name[:60]}”" if figure.name else Worded("A shape without a name")
+            notes.add(
+                "outside-page", Worded("{name} lies outside of the page; it was kept.", name=name), (x0, y0)
+            )
 
 
-def _sizes_to_choose_from(page: Page, figures: list[Figure]) -> str:
+def _sizes_to_choose_from(page: Page, figures: list[Figure]) -> Worded:
     """The size of the drawing under each reading of its unit."""
     x0, y0, x1, y1 = figure_bounds(figures)
     wide, high = (x1 - x0) / page.unit_mm, (y1 - y0) / page.unit_mm
-    readings = [
-        ("as it is now, 1 px = 1/96 in", page.unit_mm),
-        ("1 unit = 1 mm", 1.0),
-        ("1 unit = 1 in", 25.4),
-    ]
-    sizes = "; ".join(
-        f"{name}: {wide * mm:.4g} × {high * mm:.4g} mm ({wide * mm / 25.4:.4g} × {high * mm / 25.4:.4g} in)"
-        for name, mm in readings
+    now, mm, inch = (
+        f"{wide * unit:.4g} × {high * unit:.4g} mm ({wide * unit / 25.4:.4g} × {high * unit / 25.4:.4g} in)"
+        for unit in (page.unit_mm, 1.0, 25.4)
     )
-    return f"The file states no physical size. {sizes[0].upper()}{sizes[1:]}."
+    return Worded(
+        "The file states no physical size. As it is now, 1 px = 1/96 in: {now}; 1 unit = 1 mm: {mm}; "
+        "1 unit = 1 in: {inch}.",
+        now=now,
+        mm=mm,
+        inch=inch,
+    )

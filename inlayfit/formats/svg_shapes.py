@@ -10,6 +10,7 @@ from inlayfit.formats.svg_document import Node
 from inlayfit.formats.svg_outline import Outline
 from inlayfit.formats.svg_path_data import parse_path_data
 from inlayfit.formats.svg_units import NUMBER, Size, Viewport, parse_size
+from inlayfit.wording import Worded
 
 SHAPE_TAGS = frozenset({"path", "rect", "circle", "ellipse", "line", "polyline", "polygon"})
 _QUARTER = math.tan(math.pi / 8)
@@ -43,19 +44,25 @@ def read_shape(node: Node, geometry: dict[str, str], viewport: Viewport) -> Shap
         text = geometry.get(name)
         sizes[name] = parse_size(text)
         if text is not None and sizes[name] is None and text.strip() not in ("", "auto"):
-            return Shape([], f"has a {name} that is no length, “{text[:20]}”", broken=True)
+            return Shape(
+                [], Worded("has a {name} that is no length, “{text}”", name=name, text=text[:20]), broken=True
+            )
     return _MAKE[node.tag](sizes, viewport)
 
 
 def _path(text: str) -> Shape:
     if text.strip() in ("", "none"):
-        return Shape([], "has no path data")
+        return Shape([], Worded("has no path data"))
     data = parse_path_data(text)
     if data.error_at is None:
-        return Shape(data.outlines) if data.outlines else Shape([], "only moves the pen")
+        return Shape(data.outlines) if data.outlines else Shape([], Worded("only moves the pen"))
     near = " ".join(text[data.error_at : data.error_at + 12].split())
-    place = f"at character {data.error_at + 1}" + (f" (“{near}”)" if near else "")
-    return Shape(data.outlines, f"has broken path data {place}; it is drawn up to there", broken=True)
+    flaw = Worded(
+        "has broken path data at character {number}{near}; it is drawn up to there",
+        number=str(data.error_at + 1),
+        near=f" (“{near}”)" if near else "",
+    )
+    return Shape(data.outlines, flaw, broken=True)
 
 
 def _points(text: str, *, closed: bool) -> Shape:
@@ -64,10 +71,12 @@ def _points(text: str, *, closed: bool) -> Shape:
     whole = len(numbers) // 2 * 2
     finite = all(map(math.isfinite, numbers))
     if whole == 0 or not finite:
-        return Shape([], "has no points" if finite else "has a point that is not a number", not finite)
+        return Shape(
+            [], Worded("has no points") if finite else Worded("has a point that is not a number"), not finite
+        )
     points = list(zip(numbers[0:whole:2], numbers[1:whole:2], strict=True))
     broken = whole < len(numbers) or bool(left_over)
-    flaw = "has a broken list of points; the whole pairs in it are drawn" if broken else ""
+    flaw = Worded("has a broken list of points; the whole pairs in it are drawn") if broken else ""
     return Shape([Outline(points, closed=closed)], flaw, broken)
 
 
@@ -152,8 +161,8 @@ def _ellipse(sizes: _Sizes, viewport: Viewport) -> Shape:
     return Shape([outline])
 
 
-def _no_size(*sizes: float) -> str:
-    return "has a negative size" if min(sizes) < 0 else "has a size of zero"
+def _no_size(*sizes: float) -> Worded:
+    return Worded("has a negative size") if min(sizes) < 0 else Worded("has a size of zero")
 
 
 _LENGTHS = {

@@ -34,6 +34,7 @@ from inlayfit.formats.svg_transform import parse_transform, parse_view_box, view
 from inlayfit.formats.svg_units import Viewport, parse_size
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.transform import Transform
+from inlayfit.wording import Worded
 
 LARGEST_COORDINATE_MM = 1e6
 MOST_VERTICES = 2_000_000
@@ -41,10 +42,10 @@ MOST_CURVES = 400_000
 DEEPEST_PLACE = 160
 _LABEL = "{http://www.inkscape.org/namespaces/inkscape}label"
 _SKIPPED = {
-    "text": ("text-skipped", "is text, which has no outline of its own; it was left out"),
-    "flowRoot": ("text-skipped", "is text, which has no outline of its own; it was left out"),
-    "image": ("image-skipped", "is a picture; it was left out"),
-    "foreignObject": ("foreign-skipped", "holds content that is not SVG; it was left out"),
+    "text": ("text-skipped", Worded("is text, which has no outline of its own; it was left out")),
+    "flowRoot": ("text-skipped", Worded("is text, which has no outline of its own; it was left out")),
+    "image": ("image-skipped", Worded("is a picture; it was left out")),
+    "foreignObject": ("foreign-skipped", Worded("holds content that is not SVG; it was left out")),
 }
 _ANIMATIONS = frozenset({"animate", "animateMotion", "animateTransform", "animateColor", "set"})
 
@@ -77,11 +78,14 @@ class Walker:
             if node.tag == "style" and node.attributes.get("type", "text/css").strip() in ("", "text/css"):
                 self._sheet.add(node.text)
             elif node.tag == "script":
-                self.notes.add("script-ignored", f"{node.label} was not run.")
+                self.notes.add("script-ignored", Worded("{label} was not run.", label=node.label))
             elif node.tag in _ANIMATIONS:
-                self.notes.add("animation-ignored", f"{node.label} was not played.")
+                self.notes.add("animation-ignored", Worded("{label} was not played.", label=node.label))
         for selector in self._sheet.left_out:
-            self.notes.add("style-skipped", f"The style rule “{selector[:60]}” is not understood here.")
+            self.notes.add(
+                "style-skipped",
+                Worded("The style rule “{selector}” is not understood here.", selector=selector[:60]),
+            )
 
     def declared(self, node: Node) -> dict[str, str]:
         """What an element states of its style, worked out once."""
@@ -118,7 +122,10 @@ class Walker:
             self.hidden += 1
             return
         if not conditions_hold(node):
-            self.notes.add("alternative-skipped", f"{node.label} asks for what this reader does not offer.")
+            self.notes.add(
+                "alternative-skipped",
+                Worded("{label} asks for what this reader does not offer.", label=node.label),
+            )
             return
         transform = self._own_transform(node, style, place)
         if transform is None:
@@ -139,9 +146,9 @@ class Walker:
             self._shape(node, here, own)
         else:
             code, why = _SKIPPED.get(
-                node.tag, ("element-unknown", "is not an element of SVG; it was left out")
+                node.tag, ("element-unknown", Worded("is not an element of SVG; it was left out"))
             )
-            self.notes.add(code, f"{node.label} {why}.", spot(node, here))
+            self.notes.add(code, Worded("{label} {why}.", label=node.label, why=why), spot(node, here))
 
     def children(self, node: Node, place: Place) -> None:
         """Draw everything inside."""
@@ -164,7 +171,9 @@ class Walker:
             return
         if target in place.using or is_inside(node, target):
             self.notes.add(
-                "reference-loops", f"{node.label} leads back to itself; it was left out.", spot(node, place)
+                "reference-loops",
+                Worded("{label} leads back to itself; it was left out.", label=node.label),
+                spot(node, place),
             )
             return
         own = self.declared(node)
@@ -205,7 +214,9 @@ class Walker:
         height = outer.along(parse_size(sizes.get("height")) or whole)
         if not (width > 0 and height > 0):
             self.notes.add(
-                "shape-empty", f"{node.label} has a size of zero; nothing in it shows.", spot(node, place)
+                "shape-empty",
+                Worded("{label} has a size of zero; nothing in it shows.", label=node.label),
+                spot(node, place),
             )
             return
         to_parent = Transform.shift(x, y)
@@ -231,7 +242,7 @@ class Walker:
         if shape.flaw:
             code = "path-broken" if shape.broken else "shape-empty"
             start = first_point(shape.outlines, place) or spot(node, place)
-            self.notes.add(code, f"{node.label} {shape.flaw}.", start)
+            self.notes.add(code, Worded("{label} {flaw}.", label=node.label, flaw=shape.flaw), start)
         if not shape.outlines:
             return
         if place.geometry_only:
@@ -254,8 +265,10 @@ class Walker:
         self._count_size(outlines)
         paths = tuple(outline.placed(place.transform) for outline in outlines)
         if not all(_is_sane(path) for path in paths):
-            message = (
-                f"{node.label} reaches further than {LARGEST_COORDINATE_MM / 1000:,.0f} m; it was left out."
+            message = Worded(
+                "{label} reaches further than {most} m; it was left out.",
+                label=node.label,
+                most=round(LARGEST_COORDINATE_MM / 1000),
             )
             self.notes.add("coordinate-huge", message)
             return
@@ -284,11 +297,17 @@ class Walker:
         refers = svg_style.reference(value)
         target = None if refers is None else self._ids.get(refers[0].removeprefix("#"))
         if target is None or target.tag != "clipPath":
-            why = "which is not in the file" if refers else "in a form that is not read here"
-            self.notes.add("clip-ignored", f"{owner.label} has a clip path {why}.", spot(node, place))
+            why = Worded("which is not in the file") if refers else Worded("in a form that is not read here")
+            self.notes.add(
+                "clip-ignored",
+                Worded("{label} has a clip path {why}.", label=owner.label, why=why),
+                spot(node, place),
+            )
             return ()
         if target in place.using:
-            self.notes.add("reference-loops", f"{target.label} clips itself; it was left out.")
+            self.notes.add(
+                "reference-loops", Worded("{label} clips itself; it was left out.", label=target.label)
+            )
             return ()
         within = replace(place, using=(*place.using, target))
         outer = self._named_clips(self.declared(target).get("clip-path", "none"), target, node, within)
@@ -358,13 +377,17 @@ class Walker:
         own = parse_transform(text)
         if own is None:
             self.notes.add(
-                "transform-broken", f"{node.label} has a broken transform “{text[:40]}”.", spot(node, place)
+                "transform-broken",
+                Worded("{label} has a broken transform “{text}”.", label=node.label, text=text[:40]),
+                spot(node, place),
             )
             return place.transform
         result = place.transform.after(own)
         if result.determinant == 0 or not math.isfinite(result.determinant):
             self.notes.add(
-                "shape-empty", f"{node.label} is flattened to nothing by its transform.", spot(node, place)
+                "shape-empty",
+                Worded("{label} is flattened to nothing by its transform.", label=node.label),
+                spot(node, place),
             )
             return None
         return result
@@ -372,12 +395,22 @@ class Walker:
     def _target(self, node: Node, href: str | None, place: Place) -> Node | None:
         if href is None or not href.startswith("#"):
             code = "reference-missing" if not href else "reference-outside"
-            why = "refers to nothing" if not href else f"refers to “{href[:60]}” outside of this file"
-            self.notes.add(code, f"{node.label} {why}; it was left out.", spot(node, place))
+            why = (
+                Worded("refers to “{href}” outside of this file", href=href[:60])
+                if href
+                else Worded("refers to nothing")
+            )
+            self.notes.add(
+                code, Worded("{label} {why}; it was left out.", label=node.label, why=why), spot(node, place)
+            )
             return None
         target = self._ids.get(href[1:])
         if target is None:
-            message = f"{node.label} refers to “{href[:60]}”, which is not in the file; it was left out."
+            message = Worded(
+                "{label} refers to “{href}”, which is not in the file; it was left out.",
+                label=node.label,
+                href=href[:60],
+            )
             self.notes.add("reference-missing", message, spot(node, place))
         return target
 
@@ -386,19 +419,23 @@ class Walker:
         if self.visits > MOST_ELEMENTS:
             self._refuse_expansion()
         if place.depth > DEEPEST_PLACE:
-            self._refuse(f"nests elements and references more than {DEEPEST_PLACE} deep")
+            self._refuse(Worded("nests elements and references more than {most} deep", most=DEEPEST_PLACE))
 
     def _count_size(self, outlines: list[Outline]) -> None:
         self._vertices += sum(len(outline.points) for outline in outlines)
         self._curves += sum(len(outline.curves) for outline in outlines)
         if self._vertices > MOST_VERTICES or self._curves > MOST_CURVES:
-            self._refuse(f"has more than {MOST_VERTICES:,} vertices or {MOST_CURVES:,} curves")
+            self._refuse(
+                Worded("has more than {MOST_VERTICES:,} vertices or {most} curves", most=MOST_CURVES)
+            )
 
     def _refuse_expansion(self) -> NoReturn:
-        self._refuse(f"draws more than {MOST_ELEMENTS:,} elements once its references are followed")
+        self._refuse(
+            Worded("draws more than {most} elements once its references are followed", most=MOST_ELEMENTS)
+        )
 
-    def _refuse(self, why: str) -> NoReturn:
-        message = f"“{self.source.name}” {why}; save only the outlines you need."
+    def _refuse(self, why: Worded) -> NoReturn:
+        message = Worded("“{name}” {why}; save only the outlines you need.", name=self.source.name, why=why)
         raise HostileFileError(message, path=self.source)
 
     _DRAW: ClassVar[dict[str, Callable[[Walker, Node, Place], None]]] = {

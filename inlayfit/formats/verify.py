@@ -24,7 +24,9 @@ from inlayfit.formats.contract import ReadOptions, ReadResult
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.path import Path, Points
 from inlayfit.geometry.transform import Transform
+from inlayfit.measures import length
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 
 Reader: TypeAlias = Callable[[FilePath, ReadOptions], ReadResult]
 
@@ -56,9 +58,9 @@ def check_written(
     try:
         result = reader(path, ReadOptions(unit=None if states_unit else Unit.MM))
     except ReadError as error:
-        _give_up(path, f"it cannot be read back ({str(error).rstrip('.')})", error)
+        _give_up(path, Worded("it cannot be read back ({error})", error=str(error).rstrip(".")), error)
     if states_unit and result.file_unit is not Unit.MM:
-        _give_up(path, "it does not say that its unit is the millimetre")
+        _give_up(path, Worded("it does not say that its unit is the millimetre"))
     problem, deviation = compare(meant, result.drawing, tolerance_mm=tolerance_mm)
     if problem:
         _give_up(path, problem)
@@ -68,7 +70,11 @@ def check_written(
 def _give_up(path: FilePath, why: str, cause: Exception | None = None) -> NoReturn:
     path.unlink(missing_ok=True)
     raise ReadBackError(
-        f"{path.name} was written but {why}, so it was removed; export again, or in the other file format.",
+        Worded(
+            "{name} was written but {why}, so it was removed; export again, or in the other file format.",
+            name=path.name,
+            why=why,
+        ),
         path=path,
     ) from cause
 
@@ -78,18 +84,30 @@ def compare(meant: Drawing, read: Drawing, *, tolerance_mm: float = SAME_LINE_MM
     wanted, found = _by_layer(meant), _by_layer(read)
     if set(wanted) != set(found):
         odd = ", ".join(sorted(set(wanted) ^ set(found)))
-        return f"its layers differ from what was meant ({odd})", 0.0
+        return Worded("its layers differ from what was meant ({odd})", odd=odd), 0.0
     worst = 0.0
     for layer, contours in wanted.items():
         others = found[layer]
         if len(contours) != len(others):
-            return f"layer {layer} holds {len(others)} contours instead of {len(contours)}", worst
+            problem = Worded(
+                "layer {layer} holds {count} contours instead of {wanted}",
+                layer=layer,
+                count=len(others),
+                wanted=len(contours),
+            )
+            return problem, worst
         for mine, other in zip(contours, _paired(contours, others), strict=True):
             if mine.closed != other.closed:
-                return f"a contour of layer {layer} is {'open' if mine.closed else 'closed'} in it", worst
+                problem = (
+                    Worded("a contour of layer {layer} is open in it", layer=layer)
+                    if mine.closed
+                    else Worded("a contour of layer {layer} is closed in it", layer=layer)
+                )
+                return problem, worst
             worst = max(worst, path_distance(mine, other, tolerance_mm=tolerance_mm))
         if worst > tolerance_mm:
-            return f"an outline of layer {layer} is off by {worst:.4f} mm in it", worst
+            off = length(worst, ".4f")
+            return Worded("an outline of layer {layer} is off by {off} in it", layer=layer, off=off), worst
     return "", worst
 
 

@@ -21,6 +21,8 @@ from inlayfit.geometry.crossings import MOST_CROSSINGS, cross_too_often
 from inlayfit.geometry.paint import painted
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.tolerance import Tolerance
+from inlayfit.measures import point, size
+from inlayfit.wording import Worded
 
 LARGEST_PART_MM = 10_000.0
 """Above this the unit is suspected."""
@@ -52,10 +54,17 @@ def check_ring(points: Points, tolerance: Tolerance, *, name: str) -> Checked:
     """
     if not np.isfinite(points).all():
         return Checked(
-            (), (_finding("outline-not-finite", f"{name} has a point that is not a number", points),)
+            (),
+            (
+                _finding(
+                    "outline-not-finite", Worded("{name} has a point that is not a number", name=name), points
+                ),
+            ),
         )
     if len(points) < 3 or _is_flat(points, tolerance):
-        return Checked((), (_finding("outline-without-area", f"{name} encloses nothing", points),))
+        return Checked(
+            (), (_finding("outline-without-area", Worded("{name} encloses nothing", name=name), points),)
+        )
     polygon = Polygon(points)
     if shapely.is_valid(polygon):
         return Checked((polygon,))
@@ -78,28 +87,35 @@ def _mended(polygon: Polygon, tolerance: Tolerance, name: str) -> Checked:
         return Checked((), (scribble_finding(place, name),))
     parts = painted([np.asarray(polygon.exterior.coords)[:-1, :2]], evenodd=True).polygons
     kept = tuple(part for part in parts if 2 * part.area > tolerance.settle_mm * part.length)
-    where = "" if place is None else f" at ({place[0]:.2f}, {place[1]:.2f}) mm"
+    where = _where(place)
     if not kept:
         finding = Finding(
-            "outline-self-crossing", Severity.BLOCK, f"{name} crosses itself{where} and encloses nothing.",
-            "Draw it again without the crossing.", place,
+            "outline-self-crossing", Severity.BLOCK, Worded("{name} crosses itself{where} "
+"and encloses nothing.", name=name, where=where),
+            Worded("Draw it again without the crossing."), place,
         )  # fmt: skip
         return Checked((), (finding,))
+    areas = Worded("1 area") if len(kept) == 1 else Worded("{count} areas", count=len(kept))
     finding = Finding(
         "outline-self-crossing", Severity.WARN,
-        f"{name} crosses itself{where}; it was taken as {len(kept)} "
-        f"{'area' if len(kept) == 1 else 'areas'} by the even-odd rule.",
-        "Check the shape, or draw it again without the crossing.", place, fixed=True,
+        Worded("{name} crosses itself{where}; it was taken as {areas} by the even-odd rule.",
+               name=name, where=where, areas=areas),
+        Worded("Check the shape, or draw it again without the crossing."), place, fixed=True,
     )  # fmt: skip
     return Checked(kept, (finding,))
+
+
+def _where(place: tuple[float, float] | None) -> str:
+    return "" if place is None else Worded(" at {place}", place=point(place))
 
 
 def scribble_finding(place: tuple[float, float] | None, name: str) -> Finding:
     """A finding for lines that cross so often that nothing can be meant by them."""
     return Finding(
         "lines-cross-too-often", Severity.BLOCK,
-        f"{name} crosses itself or others more than {MOST_CROSSINGS:,} times; it was left out.",
-        "Save only the outline as a file of its own.", place,
+        Worded("{name} crosses itself or others more than {most} times; it was left "
+"out.", name=name, most=MOST_CROSSINGS),
+        Worded("Save only the outline as a file of its own."), place,
     )  # fmt: skip
 
 
@@ -112,10 +128,10 @@ def crossing_place(polygon: Polygon) -> tuple[float, float] | None:
 def _finding(code: str, what: str, points: Points) -> Finding:
     good = points[np.isfinite(points).all(axis=1)]
     place = None if len(good) == 0 else (float(good[0, 0]), float(good[0, 1]))
-    where = "" if place is None else f" at ({place[0]:.2f}, {place[1]:.2f}) mm"
+    where = _where(place)
     return Finding(
-        code, Severity.WARN, f"{what}{where}; it was left out.",
-        "Delete it, or draw it again if something is missing.", place,
+        code, Severity.WARN, Worded("{what}{where}; it was left out.", what=what, where=where),
+        Worded("Delete it, or draw it again if something is missing."), place,
     )  # fmt: skip
 
 
@@ -130,11 +146,11 @@ def size_findings(bounds: tuple[float, float, float, float], *, count: int) -> l
     wide, high = x1 - x0, y1 - y0
     place = ((x0 + x1) / 2, (y0 + y1) / 2)
     if max(wide, high) > LARGEST_PART_MM:
-        message = f"The drawing is {wide:,.0f} × {high:,.0f} mm, larger than ten metres."
-        return [Finding("size-absurd", Severity.WARN, message, "Check its unit.", place)]
+        message = Worded("The drawing is {size}, larger than ten metres.", size=size(wide, high, ",.0f"))
+        return [Finding("size-absurd", Severity.WARN, message, Worded("Check its unit."), place)]
     if count and max(wide, high) < SMALLEST_PART_MM:
-        message = f"The drawing is only {wide:.2g} × {high:.2g} mm."
-        return [Finding("size-tiny", Severity.WARN, message, "Check its unit.", place)]
+        message = Worded("The drawing is only {size}.", size=size(wide, high, ".2g"))
+        return [Finding("size-tiny", Severity.WARN, message, Worded("Check its unit."), place)]
     return []
 
 
@@ -143,6 +159,11 @@ def tiny_finding(polygon: Polygon, name: str) -> Finding | None:
     x0, y0, x1, y1 = polygon.bounds
     if max(x1 - x0, y1 - y0) >= SMALLEST_PART_MM:
         return None
-    message = f"{name} is only {x1 - x0:.3g} × {y1 - y0:.3g} mm, at ({x0:.2f}, {y0:.2f}) mm."
-    remedy = "Leave it out, or delete it, if it is a leftover."
+    message = Worded(
+        "{name} is only {size}, at {place}.",
+        name=name,
+        size=size(x1 - x0, y1 - y0, ".3g"),
+        place=point((x0, y0)),
+    )
+    remedy = Worded("Leave it out, or delete it, if it is a leftover.")
     return Finding("outline-tiny", Severity.WARN, message, remedy, (x0, y0))
