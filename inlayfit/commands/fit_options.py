@@ -9,6 +9,7 @@ from __future__ import annotations
 import argparse
 import re
 from dataclasses import dataclass
+from enum import StrEnum
 from pathlib import Path
 
 from inlayfit.bench.cutting import Milling
@@ -19,6 +20,7 @@ from inlayfit.commands.import_options import add_reading, add_sizes
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, fit_pocket
 from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.seating import Freedom
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.fit.workshop import Workshop
 
@@ -95,10 +97,7 @@ def fit_parser(*, file_first: bool) -> Parser:
     made = asking.add_argument_group("two halves that are made")
     made.add_argument("--plug-drawing", type=Path, metavar="FILE", help="drawing of the plug that exists")
     _ids(made, "--plug-outline", "its outline for each pocket, in order", many=file_first)
-    seats = ("shift", "turn", "as-drawn")
-    made.add_argument(
-        "--seat", choices=seats, default="shift", help="how the plug may move to where it sits best"
-    )
+    _choice(made, "--seat", Freedom, "how the plug may move to where it sits best", default="shift")
     corners = _group(asking, "corners and edges", _CORNERS)
     _choice(corners, "--relief", Relief, "corners no cutter can reach", default="rounded")
     for half in ("pocket", "plug"):
@@ -135,7 +134,7 @@ def _ids(group: argparse._ActionsContainer, flag: str, text: str, *, many: bool)
 def _choice(
     group: argparse._ArgumentGroup,
     flag: str,
-    words: type[HalfState] | type[Relief] | type[WallChoice] | type[Milling],
+    words: type[StrEnum],
     text: str,
     *,
     default: str | None = None,

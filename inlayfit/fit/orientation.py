@@ -98,7 +98,7 @@ def orientations(plug: Region, *, clearance_mm: float, sight_mm: float = SIGHT_M
     if plug.is_empty:
         return Orientations((), is_round=False)
     centre = np.array([plug.shape.centroid.x, plug.shape.centroid.y])
-    wall = _evenly(plug, _SAMPLES) - centre
+    wall = evenly(plug, _SAMPLES) - centre
     index = BoundaryIndex(plug.moved(Transform.shift(-float(centre[0]), -float(centre[1]))))
     found: list[Orientation] = []
     shares = []
@@ -110,16 +110,16 @@ def orientations(plug: Region, *, clearance_mm: float, sight_mm: float = SIGHT_M
         if shares[-1] > _ROUND_SHARE:  # any turn will do: a few, evenly spread, show whether all go in
             dips = dips[:: max(1, math.ceil(len(dips) / _MOST_OF_ROUND))]
         for angle in dips:
-            settled, misfit = _settled(held, angle, index)
-            if misfit > sight_mm or (motion is Motion.TURNED and _is_nothing(settled)):
+            turn, misfit = settled(held, angle, index)
+            if misfit > sight_mm or (motion is Motion.TURNED and _is_nothing(turn)):
                 continue
             need = Need.NOTHING if misfit <= max(0.0, clearance_mm) + PROMISED_MM else Need.MARK
-            found.append(Orientation(motion, settled, misfit, need))
+            found.append(Orientation(motion, turn, misfit, need))
     found.sort(key=lambda way: -way.misfit_mm)
     return Orientations(_one_a_turn(found), is_round=shares[0] > _ROUND_SHARE)
 
 
-def _evenly(region: Region, count: int) -> Points:
+def evenly(region: Region, count: int) -> Points:
     """Points spread evenly over all rings."""
     step = region.perimeter / count
     pieces = []
@@ -157,7 +157,7 @@ def _dips(misfits: Points, margin: float, *, skip_zero: bool) -> list[float]:
     return [2 * math.pi * i / _STEPS for i in candidates]
 
 
-def _settled(held: Points, angle: float, index: BoundaryIndex) -> tuple[float, float]:
+def settled(held: Points, angle: float, index: BoundaryIndex) -> tuple[float, float]:
     """The turn and shift nearby that fit best, and the misfit there.
 
     Each round moves the piece by the rigid motion that brings its points closest to their nearest wall

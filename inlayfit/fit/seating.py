@@ -31,6 +31,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
@@ -60,6 +61,29 @@ _WAYS = 24  # slopes that differ by less than a 24th are nearly alike
 _COARSE_TURNS = 36
 _TURNS_FOLLOWED = 3
 _MOVED_MM = 5e-4  # a move below half a micrometre is the arithmetic's
+
+
+class Freedom(StrEnum):
+    """How a plug that is made may be moved to its seat."""
+
+    SHIFT = "shift"
+    TURN = "turn"
+    AS_DRAWN = "as-drawn"
+
+
+@dataclass(frozen=True, slots=True)
+class Closeness:
+    """How closely a plug fills a pocket, by few samples of both walls.
+
+    Attributes:
+        off_mm: how far the gap is from the one that was wanted: root of the mean square over both walls.
+        gap_mm: the smallest gap.
+        turn_rad: how far the plug is turned there.
+    """
+
+    off_mm: float
+    gap_mm: float
+    turn_rad: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,6 +151,33 @@ def seat(pocket: Region, plug: Region, *, may_turn: bool = False, progress: Prog
     return Seat((float(pose[0]), float(pose[1])), turn, (x, y), gap)
 
 
+def closeness(
+    pocket: Region,
+    plug: Region,
+    *,
+    clearance_mm: float,
+    freedom: Freedom = Freedom.SHIFT,
+    turn_rad: float = 0.0,
+) -> Closeness:
+    """How closely a plug fills a pocket where it sits: quick, by few samples, to compare many pairs.
+
+    A plug far too small has a large gap everywhere, so the smallest gap alone cannot tell the right one: it
+    is the gap's distance from the wanted one that counts, seen from both walls.
+
+    Args:
+        pocket: its outline; not empty.
+        plug: its outline, anywhere on its sheet; not empty.
+        clearance_mm: the gap that is wanted.
+        freedom: how the plug may move.
+        turn_rad: the turn to start from.
+    """
+    search = _Search(pocket, plug, may_turn=freedom is Freedom.TURN)
+    if freedom is Freedom.AS_DRAWN:
+        return search.closeness(np.zeros(3), clearance_mm)
+    pose, _ = search.climbed(search.start(turn_rad), every=search.stride, enough=_ROUGH_GAIN_MM)
+    return search.closeness(pose, clearance_mm)
+
+
 def seated_finding(seat: Seat) -> Finding | None:
     """A note that says what was moved; None if nothing was."""
     if not seat.is_moved:
@@ -188,6 +239,17 @@ class _Search:
             if all(np.abs(pose - other).max() > _MOVED_MM for other in distinct):
                 distinct.append(pose)
         return distinct
+
+    def start(self, turn: float) -> Points:
+        """The pose with the middles upon each other, or the centroids, whichever has the larger gap."""
+        poses = [np.array([*shift, turn * self.reach]) for shift in self._middles[: 1 if turn else 2]]
+        return max(poses, key=self._smallest)
+
+    def closeness(self, pose: Points, clearance: float) -> Closeness:
+        """How closely the walls lie together at a pose; each sample counts for the wall about it."""
+        gaps, _ = self._planes(pose, self.stride)
+        off = float(np.sqrt(np.mean((gaps - clearance) ** 2)))
+        return Closeness(off, float(gaps.min()), math.remainder(float(pose[2]) / self.reach, 2 * math.pi))
 
     def climbed(self, pose: Points, *, every: int = 1, enough: float = _GAIN_MM) -> tuple[Points, float]:
         """The pose uphill of a start, and the smallest gap there, by every so-manieth sample.

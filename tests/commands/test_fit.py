@@ -204,7 +204,7 @@ def test_a_made_plug_is_seated_and_judged(pocket: Path, capsys: Captured) -> Non
     assert "bites" in codes(as_drawn)
 
 
-def test_made_halves_are_paired_by_name_or_by_order_and_none_is_lost(
+def test_made_halves_are_paired_by_name_or_by_shape_and_none_is_lost(
     tmp_path: Path, capsys: Captured
 ) -> None:
     pockets, plugs = tmp_path / "pockets.svg", tmp_path / "plugs.svg"
@@ -217,9 +217,11 @@ def test_made_halves_are_paired_by_name_or_by_order_and_none_is_lost(
     assert answer["findings"] == []
     assert [f["seating"]["plug_outline"] for f in answer["fittings"]] == ["o2", "o1"]
     assert all(f["bench"]["goes_in"] for f in answer["fittings"])
-    assert main(common) == 1
-    answer = json.loads(capsys.readouterr().out)
-    assert [f["code"] for f in answer["findings"]] == ["paired-by-order", "left-unpaired"]
+    assert main(common) == 0
+    by_shape = json.loads(capsys.readouterr().out)
+    assert [f["code"] for f in by_shape["findings"]] == ["left-unpaired"]
+    assert "plug o3" in by_shape["findings"][0]["message"]
+    assert by_shape["fittings"] == answer["fittings"]
 
 
 def test_the_drawing_of_the_plug_is_never_overwritten(tmp_path: Path, capsys: Captured) -> None:
