@@ -10,8 +10,8 @@ from collections import OrderedDict
 from threading import Lock
 from typing import TYPE_CHECKING
 
-from inlayfit.document.made_plug import Seating
 from inlayfit.document.outlines import Outline
+from inlayfit.fit.seating import Seating
 from inlayfit.progress import Progress
 
 if TYPE_CHECKING:

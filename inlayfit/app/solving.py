@@ -14,7 +14,6 @@ from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.core_words import core
 from inlayfit.app.seats import Seats
 from inlayfit.document.edits import STATE_WORDS
-from inlayfit.document.made_plug import Seating
 from inlayfit.document.outlines import Outline
 from inlayfit.document.remedies import STOPPED
 from inlayfit.document.sentence import half_words
@@ -22,6 +21,7 @@ from inlayfit.document.state import Fitting, State
 from inlayfit.errors import InlayfitError
 from inlayfit.finding import heaviest_first
 from inlayfit.fit.result import FitResult, Half
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import FitSpec
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from inlayfit.progress import Progress

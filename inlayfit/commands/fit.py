@@ -20,7 +20,7 @@ from inlayfit.errors import NoOutlineError, SpecError
 from inlayfit.finding import Finding, has_open_block, heaviest_first
 from inlayfit.fit.measured import PocketModel
 from inlayfit.fit.readings import as_measured, fitted_as_it_stands
-from inlayfit.fit.seating import Freedom, Seat, seat, seated_finding
+from inlayfit.fit.seating import Seat, Seating, seat, seated_finding
 from inlayfit.fit.spec import FitSpec
 from inlayfit.fit.workshop import Examined, Workshop, examined
 from inlayfit.geometry.region import Region
@@ -33,7 +33,7 @@ class _Question:
     spec: FitSpec
     workshop: Workshop
     model: PocketModel | None
-    freedom: Freedom
+    seating: Seating
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -49,7 +49,7 @@ class _Answer:
 def run(arguments: list[str]) -> int:
     """Run the command; the exit code is the answer."""
     asked = _asked(arguments)
-    question = _Question(fit_spec(asked), workshop(asked), pocket_model(asked), Freedom(asked.seat))
+    question = _Question(fit_spec(asked), workshop(asked), pocket_model(asked), Seating(asked.seat))
     typed, how = typed_outline(asked), how_read(asked)
     _check_files(asked, question.spec)
     pockets, findings = ([typed], []) if typed is not None else _read(asked, how)
@@ -60,7 +60,7 @@ def run(arguments: list[str]) -> int:
             pockets,
             _chosen(made, asked.plug_outline),
             clearance_mm=question.spec.clearance_mm,
-            freedom=question.freedom,
+            seating=question.seating,
             chosen=bool(asked.plug_outline),
         )
         pockets, plugs = [pocket for pocket, _ in pairs], [plug for _, plug in pairs]
@@ -119,7 +119,7 @@ def _answered(outline: Outline, plug: Outline | None, question: _Question) -> _A
         pocket, notes = as_measured(pocket, spec, question.model)
         found += notes
         spec = fitted_as_it_stands(spec)
-    place, made = _seated(pocket, plug, question.freedom)
+    place, made = _seated(pocket, plug, question.seating)
     note = seated_finding(place) if place is not None else None
     found += [note] if note is not None else []
     result = solve(pocket, spec, plug_drawn=made)
@@ -128,12 +128,12 @@ def _answered(outline: Outline, plug: Outline | None, question: _Question) -> _A
     return _Answer(outline.id, fit, place, "" if plug is None else plug.id)
 
 
-def _seated(pocket: Region, plug: Outline | None, freedom: Freedom) -> tuple[Seat | None, Region | None]:
+def _seated(pocket: Region, plug: Outline | None, seating: Seating) -> tuple[Seat | None, Region | None]:
     if plug is None:
         return None, None
-    if freedom is Freedom.AS_DRAWN:
+    if seating is Seating.AS_DRAWN:
         return None, plug.region
-    place = seat(pocket, plug.region, may_turn=freedom is Freedom.TURN)
+    place = seat(pocket, plug.region, may_turn=seating is Seating.TURN)
     return place, plug.region.moved(place.motion) if place.is_moved else plug.region
 
 

@@ -20,7 +20,7 @@ from inlayfit.commands.import_options import add_reading, add_sizes
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, fit_pocket
 from inlayfit.fit.scatter import MachineErrors
-from inlayfit.fit.seating import Freedom
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.fit.workshop import Workshop
 
@@ -97,7 +97,7 @@ def fit_parser(*, file_first: bool) -> Parser:
     made = asking.add_argument_group("two halves that are made")
     made.add_argument("--plug-drawing", type=Path, metavar="FILE", help="drawing of the plug that exists")
     _ids(made, "--plug-outline", "its outline for each pocket, in order", many=file_first)
-    _choice(made, "--seat", Freedom, "how the plug may move to where it sits best", default="shift")
+    _choice(made, "--seat", Seating, "how the plug may move to where it sits best", default="shift")
     corners = _group(asking, "corners and edges", _CORNERS)
     _choice(corners, "--relief", Relief, "corners no cutter can reach", default="rounded")
     for half in ("pocket", "plug"):

@@ -7,11 +7,12 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from inlayfit.document.edits import Edit, add_outlines
-from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.fit.result import Half
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import HalfSpec, HalfState
 from inlayfit.units import format_entry
 from inlayfit.wording import Worded

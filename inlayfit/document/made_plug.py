@@ -8,18 +8,8 @@ another unit reaches the plug as well.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import StrEnum
 
-
-class Seating(StrEnum):
-    """How a made plug may move to where it sits best."""
-
-    SHIFT = "shift"
-    """Pushed, but not turned: a drawing normally knows its way up."""
-    TURN = "turn"
-    """Pushed and turned."""
-    AS_DRAWN = "as-drawn"
-    """Left where the drawing has it."""
+from inlayfit.fit.seating import Seating
 
 
 @dataclass(frozen=True, slots=True)

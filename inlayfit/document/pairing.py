@@ -16,7 +16,7 @@ from inlayfit.finding import Finding, Severity
 from inlayfit.fit.assignment import Assignment, OtherWay, Pair, assigned, other_way
 from inlayfit.fit.orientation import Motion
 from inlayfit.fit.result import Half
-from inlayfit.fit.seating import Freedom
+from inlayfit.fit.seating import Seating
 from inlayfit.wording import Worded
 
 _SHOWN = 8
@@ -27,7 +27,7 @@ def paired(
     plugs: Sequence[Outline],
     *,
     clearance_mm: float,
-    freedom: Freedom,
+    seating: Seating,
     chosen: bool,
 ) -> tuple[list[tuple[Outline, Outline]], tuple[Finding, ...]]:
     """Pairs of a pocket and its plug, and what to know about them.
@@ -36,7 +36,7 @@ def paired(
         pockets: in reading order, or in the person's.
         plugs: the same.
         clearance_mm: the gap that is wanted.
-        freedom: how the plugs may move to their seats.
+        seating: how the plugs may move to their seats.
         chosen: whether the person named the outlines, so that the order is theirs.
 
     Raises:
@@ -47,7 +47,7 @@ def paired(
         found = Assignment(
             tuple(
                 Pair(i, j, other_way(pockets[i].region, plugs[j].region,
-                                     clearance_mm=clearance_mm, freedom=freedom))
+                                     clearance_mm=clearance_mm, seating=seating))
                 for i, j in several
             )
         )  # fmt: skip
@@ -56,7 +56,7 @@ def paired(
             [pocket.region for pocket in pockets],
             [plug.region for plug in plugs],
             clearance_mm=clearance_mm,
-            freedom=freedom,
+            seating=seating,
         )
     if not found.pairs:
         raise NoOutlineError(
@@ -77,7 +77,7 @@ _Pairs = Sequence[tuple[Outline, Outline]]
 
 
 def _named(pairs: _Pairs, found: Assignment, numbers: Sequence[int]) -> str:
-    """Pocket and plug of each, and by how much the plug is turned: o1 + o3 (90°), …"""
+    """Pocket and plug of each, and by how much the plug is turned, such as o1 + o3 (90°)."""
     names = [f"{pairs[k][0].id} + {pairs[k][1].id}{_by(found.pairs[k].other_way)}" for k in numbers]
     return ", ".join(names[:_SHOWN]) + (", …" if len(names) > _SHOWN else "")
 
@@ -143,9 +143,7 @@ def _held_otherwise(pairs: _Pairs, found: Assignment) -> list[Finding]:
                 "plug-mirrored",
                 Severity.WARN,
                 Worded("Only flipped over would go in (pocket + plug): {names}.", names=names),
-                Worded(
-                    "Mirror the plug's drawing if it is drawn from below; else it was made for the other hand."
-                ),
+                Worded("Mirror the drawing if it shows the plug from below; else it is for the other hand."),
             )
         )
     return findings

@@ -15,7 +15,7 @@ from typing import Any, TypeVar
 import numpy as np
 
 from inlayfit.bench.cutting import Milling
-from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import (
     Facing,
@@ -32,6 +32,7 @@ from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError, SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit

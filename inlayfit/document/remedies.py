@@ -10,11 +10,11 @@ from dataclasses import dataclass
 
 from inlayfit.document.edits import Edit, set_clearance, set_cutter, set_relief
 from inlayfit.document.made_edits import set_edge_break, set_seating
-from inlayfit.document.made_plug import Seating
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import Relief
 from inlayfit.measures import Measure
 from inlayfit.wording import Worded, values_of

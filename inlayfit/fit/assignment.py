@@ -26,7 +26,7 @@ from scipy.optimize import linear_sum_assignment
 
 from inlayfit.fit.likeness import ALIKE_MM, Signature, estimates, kinds, likeliest_turn
 from inlayfit.fit.orientation import Motion
-from inlayfit.fit.seating import Closeness, Freedom, closeness
+from inlayfit.fit.seating import Closeness, Seating, closeness
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
@@ -82,7 +82,7 @@ class Assignment:
 
 
 def assigned(
-    pockets: Sequence[Region], plugs: Sequence[Region], *, clearance_mm: float, freedom: Freedom
+    pockets: Sequence[Region], plugs: Sequence[Region], *, clearance_mm: float, seating: Seating
 ) -> Assignment:
     """The best one-to-one assignment; see the module docstring.
 
@@ -90,11 +90,11 @@ def assigned(
         pockets: none of them empty, in reading order.
         plugs: the same.
         clearance_mm: the gap that is wanted.
-        freedom: how the plugs may move to their seats.
+        seating: how the plugs may move to their seats.
     """
     if not pockets or not plugs:
         return Assignment(())
-    table = _Table(pockets, plugs, clearance_mm, freedom)
+    table = _Table(pockets, plugs, clearance_mm, seating)
     found = table.best()
     pairs = [Pair(i, j, table.other_way(i, j)) for i, j in found]
     pairs += _of_left_over(table, found)
@@ -107,40 +107,40 @@ def assigned(
     )
 
 
-def other_way(pocket: Region, plug: Region, *, clearance_mm: float, freedom: Freedom) -> OtherWay | None:
+def other_way(pocket: Region, plug: Region, *, clearance_mm: float, seating: Seating) -> OtherWay | None:
     """How a plug has to be held that bites as drawn, if held otherwise it fits at least twice as well."""
     one, other = Signature(pocket), Signature(plug)
-    return _other_way(one, other, _closeness(one, other, clearance_mm, freedom), clearance_mm, freedom)
+    return _other_way(one, other, _closeness(one, other, clearance_mm, seating), clearance_mm, seating)
 
 
 def _other_way(
-    pocket: Signature, plug: Signature, as_is: Closeness, clearance: float, freedom: Freedom
+    pocket: Signature, plug: Signature, as_is: Closeness, clearance: float, seating: Seating
 ) -> OtherWay | None:
     goes_in = min(0.0, clearance) - ALIKE_MM
     if as_is.gap_mm >= goes_in:
         return None
-    way, close = _best_other_way(pocket, plug, clearance, freedom)
+    way, close = _best_other_way(pocket, plug, clearance, seating)
     return way if close.off_mm < _BETTER * as_is.off_mm and close.gap_mm >= goes_in else None
 
 
-def _closeness(pocket: Signature, plug: Signature, clearance: float, freedom: Freedom) -> Closeness:
-    may_turn = freedom is Freedom.TURN
+def _closeness(pocket: Signature, plug: Signature, clearance: float, seating: Seating) -> Closeness:
+    may_turn = seating is Seating.TURN
     turn = likeliest_turn(pocket, plug, clearance=clearance) if may_turn else 0.0
-    return closeness(pocket.region, plug.region, clearance_mm=clearance, freedom=freedom, turn_rad=turn)
+    return closeness(pocket.region, plug.region, clearance_mm=clearance, seating=seating, turn_rad=turn)
 
 
 def _best_other_way(
-    pocket: Signature, plug: Signature, clearance: float, freedom: Freedom
+    pocket: Signature, plug: Signature, clearance: float, seating: Seating
 ) -> tuple[OtherWay, Closeness]:
     """Turned, if that was not allowed, or flipped over: whichever is closer."""
     ways = []
     for motion in Motion:
-        if motion is Motion.TURNED and freedom is Freedom.TURN:
+        if motion is Motion.TURNED and seating is Seating.TURN:
             continue
         held = plug if motion is Motion.TURNED else plug.mirrored()
         turn = likeliest_turn(pocket, held, clearance=clearance)
         close = closeness(
-            pocket.region, held.region, clearance_mm=clearance, freedom=Freedom.TURN, turn_rad=turn
+            pocket.region, held.region, clearance_mm=clearance, seating=Seating.TURN, turn_rad=turn
         )
         ways.append((OtherWay(motion, close.turn_rad), close))
     return min(ways, key=lambda way: way[1].off_mm)
@@ -150,7 +150,7 @@ def _of_left_over(table: _Table, found: Sequence[tuple[int, int]]) -> list[Pair]
     """Pairs among what is left that fit turned or flipped; none where the plugs may not move at all."""
     pockets = sorted(set(range(len(table.pockets))) - {i for i, _ in found})
     plugs = sorted(set(range(len(table.plugs))) - {j for _, j in found})
-    if not pockets or not plugs or table.freedom is Freedom.AS_DRAWN:
+    if not pockets or not plugs or table.seating is Seating.AS_DRAWN:
         return []
     costs = np.full((len(pockets), len(plugs)), np.inf)
     ways: dict[tuple[int, int], OtherWay] = {}
@@ -162,7 +162,7 @@ def _of_left_over(table: _Table, found: Sequence[tuple[int, int]]) -> list[Pair]
         limit = _limit(pocket)
         for column in np.flatnonzero(np.minimum(*either) < _ESTIMATE_FACTOR**2 * limit):
             plug = table.plugs[plugs[column]]
-            way, close = _best_other_way(pocket, plug, table.clearance, table.freedom)
+            way, close = _best_other_way(pocket, plug, table.clearance, table.seating)
             if close.off_mm**2 <= limit:
                 costs[row, column] = close.off_mm**2
                 ways[i, plugs[column]] = way
@@ -187,13 +187,13 @@ class _Table:
     """The squared distances of all kinds of pockets and plugs, estimated or measured; infinity: no pair."""
 
     def __init__(
-        self, pockets: Sequence[Region], plugs: Sequence[Region], clearance: float, freedom: Freedom
+        self, pockets: Sequence[Region], plugs: Sequence[Region], clearance: float, seating: Seating
     ) -> None:
-        self.clearance, self.freedom = clearance, freedom
+        self.clearance, self.seating = clearance, seating
         self.pockets = [Signature(region) for region in pockets]
         self.plugs = [Signature(region) for region in plugs]
-        may_turn = freedom is Freedom.TURN
-        self._rows, self._columns = _kinds(self.pockets, freedom), _kinds(self.plugs, freedom)
+        may_turn = seating is Seating.TURN
+        self._rows, self._columns = _kinds(self.pockets, seating), _kinds(self.plugs, seating)
         self._costs = np.full((len(pockets), len(plugs)), np.inf)
         self._measured: NDArray[np.bool_] = np.zeros(self._costs.shape, dtype=np.bool_)
         self._seen: dict[tuple[int, int], Closeness] = {}
@@ -203,7 +203,7 @@ class _Table:
             row = estimates(self.pockets[i], kept, clearance=clearance, may_turn=may_turn)
             row[row > _ESTIMATE_FACTOR**2 * _limit(self.pockets[i])] = np.inf
             self._costs[i, columns] = row
-        if freedom is Freedom.AS_DRAWN:
+        if seating is Seating.AS_DRAWN:
             self._costs[~_overlapping(pockets, plugs)] = np.inf
         self.by_place, self._order = _order(self.pockets, self.plugs, self._rows, self._columns)
 
@@ -225,7 +225,7 @@ class _Table:
         open_ = {(int(self._rows[i]), int(self._columns[j])) for i, j in pairs}
         open_ = {pair for pair in open_ if not self._measured[pair] and np.isfinite(self._costs[pair])}
         for i, j in open_:
-            close = _closeness(self.pockets[i], self.plugs[j], self.clearance, self.freedom)
+            close = _closeness(self.pockets[i], self.plugs[j], self.clearance, self.seating)
             square = close.off_mm**2
             self._seen[i, j] = close
             self._costs[i, j] = square if square <= _limit(self.pockets[i]) else np.inf
@@ -235,7 +235,7 @@ class _Table:
     def other_way(self, i: int, j: int) -> OtherWay | None:
         """How a plug that was measured has to be held, if not as drawn."""
         i, j = int(self._rows[i]), int(self._columns[j])
-        return _other_way(self.pockets[i], self.plugs[j], self._seen[i, j], self.clearance, self.freedom)
+        return _other_way(self.pockets[i], self.plugs[j], self._seen[i, j], self.clearance, self.seating)
 
     def has_a_like(self, i: int, j: int) -> bool:
         """Whether another pocket is like this one, or another plug like that one."""
@@ -275,10 +275,10 @@ class _Table:
         return sum(self.cost(i, j) for i, j in others) - now < _SAME_COST
 
 
-def _kinds(outlines: Sequence[Signature], freedom: Freedom) -> NDArray[np.intp]:
-    if freedom is Freedom.AS_DRAWN:  # where each lies is part of what it is
+def _kinds(outlines: Sequence[Signature], seating: Seating) -> NDArray[np.intp]:
+    if seating is Seating.AS_DRAWN:  # where each lies is part of what it is
         return np.arange(len(outlines), dtype=np.intp)
-    return kinds(outlines, may_turn=freedom is Freedom.TURN)
+    return kinds(outlines, may_turn=seating is Seating.TURN)
 
 
 def _boxes(outlines: Sequence[Region]) -> Points:

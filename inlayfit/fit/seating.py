@@ -63,12 +63,15 @@ _TURNS_FOLLOWED = 3
 _MOVED_MM = 5e-4  # a move below half a micrometre is the arithmetic's
 
 
-class Freedom(StrEnum):
-    """How a plug that is made may be moved to its seat."""
+class Seating(StrEnum):
+    """How a made plug may move to where it sits best."""
 
     SHIFT = "shift"
+    """Pushed, but not turned: a drawing normally knows its way up."""
     TURN = "turn"
+    """Pushed and turned."""
     AS_DRAWN = "as-drawn"
+    """Left where the drawing has it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,7 +159,7 @@ def closeness(
     plug: Region,
     *,
     clearance_mm: float,
-    freedom: Freedom = Freedom.SHIFT,
+    seating: Seating = Seating.SHIFT,
     turn_rad: float = 0.0,
 ) -> Closeness:
     """How closely a plug fills a pocket where it sits: quick, by few samples, to compare many pairs.
@@ -168,11 +171,11 @@ def closeness(
         pocket: its outline; not empty.
         plug: its outline, anywhere on its sheet; not empty.
         clearance_mm: the gap that is wanted.
-        freedom: how the plug may move.
+        seating: how the plug may move.
         turn_rad: the turn to start from.
     """
-    search = _Search(pocket, plug, may_turn=freedom is Freedom.TURN)
-    if freedom is Freedom.AS_DRAWN:
+    search = _Search(pocket, plug, may_turn=seating is Seating.TURN, progress=unwatched())
+    if seating is Seating.AS_DRAWN:
         return search.closeness(np.zeros(3), clearance_mm)
     pose, _ = search.climbed(search.start(turn_rad), every=search.stride, enough=_ROUGH_GAIN_MM)
     return search.closeness(pose, clearance_mm)

@@ -16,10 +16,11 @@ from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.cli import main
 from inlayfit.document import edits, made_edits
-from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.result import Half
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
 from inlayfit.geometry.path import Path as Line
 

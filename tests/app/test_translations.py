@@ -15,12 +15,12 @@ from inlayfit.app.core_words import CORE_WORDS, core
 from inlayfit.app.session import said
 from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import FACING_WORDS, HALF_WORDS, RELIEF_WORDS, STATE_WORDS, corner_words
-from inlayfit.document.made_plug import Seating
 from inlayfit.document.sentence import PATTERN, parts, sentence
 from inlayfit.document.state import Fitting
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import HalfState, Relief
 from inlayfit.shipped import shipped_folder
 from inlayfit.units import Unit

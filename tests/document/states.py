@@ -11,7 +11,7 @@ from inlayfit.bench.cutting import Milling
 from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import Edit
 from inlayfit.document.imports import Outline
-from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Facing, Fitting, HalfName, Source, StackNumbers, State, Trial
 from inlayfit.document.workshop_numbers import WorkshopNumbers
@@ -20,6 +20,7 @@ from inlayfit.finding import Finding, Severity
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit

@@ -9,12 +9,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from inlayfit.document import edits, made_edits
-from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.fit.result import Half
 from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.seating import Seating
 from inlayfit.fit.spec import HalfState
 from tests.document.states import documents, outline, workshops
 from tests.strategies import examples

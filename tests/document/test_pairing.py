@@ -13,7 +13,7 @@ from inlayfit.document.outlines import Outline
 from inlayfit.document.pairing import paired
 from inlayfit.errors import NoOutlineError
 from inlayfit.finding import Finding, Severity
-from inlayfit.fit.seating import Freedom
+from inlayfit.fit.seating import Seating
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
 from tests.strategies import examples
@@ -28,9 +28,9 @@ def drawn(*regions: Region) -> list[Outline]:
 
 
 def pairs_of(
-    pockets: list[Outline], plugs: list[Outline], *, chosen: bool = False, freedom: Freedom = Freedom.SHIFT
+    pockets: list[Outline], plugs: list[Outline], *, chosen: bool = False, seating: Seating = Seating.SHIFT
 ) -> tuple[list[tuple[str, str]], tuple[Finding, ...]]:
-    pairs, findings = paired(pockets, plugs, clearance_mm=0.05, freedom=freedom, chosen=chosen)
+    pairs, findings = paired(pockets, plugs, clearance_mm=0.05, seating=seating, chosen=chosen)
     return [(pocket.id, plug.id) for pocket, plug in pairs], findings
 
 

@@ -11,7 +11,7 @@ from hypothesis import given
 
 from inlayfit.bench.cutting import Milling
 from inlayfit.document import edits, migrate
-from inlayfit.document.made_plug import MadePlug, Seating
+from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.project_file import (
     from_bytes,
     load_project,
@@ -22,6 +22,7 @@ from inlayfit.document.project_file import (
 from inlayfit.document.state import State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError
+from inlayfit.fit.seating import Seating
 from inlayfit.units import Unit
 from tests.document.states import documents
 from tests.strategies import examples

@@ -16,9 +16,9 @@ from inlayfit.app import theme
 from inlayfit.app.panels.outline_row import outline_picture
 from inlayfit.app.session import Session
 from inlayfit.document.made_edits import give_plug, set_seating
-from inlayfit.document.made_plug import Seating
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, State
+from inlayfit.fit.seating import Seating
 from inlayfit.units import MINUS, format_length
 
 _OTHER_DRAWING = "\0"
