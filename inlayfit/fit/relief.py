@@ -23,7 +23,7 @@ from shapely import LineString
 from inlayfit.fit.plunges import Numbers, Targets, Ways, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
-from inlayfit.geometry.clipping import Shapes, clipped
+from inlayfit.geometry.clipping import Shapes, clipped, polygonal
 from inlayfit.geometry.distance import BoundaryIndex, edge_lengths
 from inlayfit.geometry.flatten import quad_segments
 from inlayfit.geometry.morphology import dilate
@@ -85,13 +85,14 @@ def removed_by(sweeps: tuple[Sweep, ...], half: Region) -> tuple[Region, ...]:
     if not sweeps:
         return ()
     swept: Shapes = np.array([sweep.swept.shape for sweep in sweeps], dtype=object)
-    taken = shapely.intersection(clipped(half, shapely.bounds(swept)), swept)
+    whole = polygonal(np.asarray(shapely.intersection(clipped(half, shapely.bounds(swept)), swept)))
+    taken = whole.copy()
     earlier: dict[int, list[int]] = {}
-    for i, j in shapely.STRtree(swept).query(swept, predicate="intersects").T.tolist():
+    for i, j in shapely.STRtree(whole).query(whole, predicate="intersects").T.tolist():
         if j < i:
             earlier.setdefault(i, []).append(j)
     for i, others in earlier.items():
-        taken[i] = shapely.difference(taken[i], shapely.union_all(swept[others]))
+        taken[i] = shapely.difference(whole[i], shapely.union_all(whole[others]))
     return tuple(Region.of(shape) for shape in taken)
 
 
