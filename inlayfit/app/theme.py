@@ -16,9 +16,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, fields
 from enum import StrEnum
+from functools import lru_cache
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QPalette
 from PySide6.QtWidgets import QApplication, QStyleFactory, QWidget
 
 from inlayfit.shipped import shipped_folder
@@ -177,6 +178,8 @@ HIGH_CONTRAST = Tokens(
     zone="#26292D",
 )
 
+_KEPT, _KEPT_WIDTHS = 256, 4096
+
 _TOKENS = {Theme.LIGHT: LIGHT, Theme.DARK: DARK, Theme.HIGH_CONTRAST: HIGH_CONTRAST}
 _BY_WINDOW_COLOUR = {tokens.window.lower(): theme for theme, tokens in _TOKENS.items()}
 
@@ -228,15 +231,20 @@ def tokens_of(widget: QWidget) -> Tokens:
     return tokens(theme_of(widget.palette() if own else QApplication.palette()))
 
 
+@lru_cache(maxsize=_KEPT)
 def colour(token: str, alpha: float = 1.0) -> QColor:
-    """A token as a colour, with an opacity from 0 to 1."""
+    """A token as a colour, with an opacity from 0 to 1. Kept and shared: do not change it."""
     result = QColor(token)
     result.setAlphaF(alpha)
     return result
 
 
+@lru_cache(maxsize=_KEPT)
 def font(size: TypeSize, *, family: str = "") -> QFont:
-    """A font for a use, with figures of equal width so that a changing number does not jiggle."""
+    """A font for a use, with figures of equal width so that a changing number does not jiggle.
+
+    Kept and shared until `apply` changes the program's typeface: do not change it.
+    """
     result = QFont(family) if family else QFont(QApplication.font())
     result.setPixelSize(size.pixels)
     result.setWeight(size.weight)
@@ -244,6 +252,12 @@ def font(size: TypeSize, *, family: str = "") -> QFont:
     if tabular is not None:
         result.setFeature(tabular, 1)
     return result
+
+
+@lru_cache(maxsize=_KEPT_WIDTHS)
+def text_width(words: str, size: TypeSize) -> float:
+    """How wide words are in a font of `font`, in logical pixels; kept, because every repaint asks again."""
+    return QFontMetricsF(font(size)).horizontalAdvance(words)
 
 
 def palette_of(theme: Theme) -> QPalette:
@@ -335,4 +349,6 @@ def apply(app: QApplication, theme: Theme) -> None:
     app.setStyle(QStyleFactory.create("Fusion"))
     app.setPalette(palette_of(theme))
     app.setFont(font(BASE, family=family))
+    font.cache_clear()
+    text_width.cache_clear()
     app.setStyleSheet(style_sheet(theme))

@@ -15,6 +15,7 @@ from inlayfit.app.core_words import core
 from inlayfit.app.documents import Documents
 from inlayfit.app.map_link import MapLink
 from inlayfit.app.opening import ReadDrawing
+from inlayfit.app.pace import Pace
 from inlayfit.app.panels.checks_panel import ChecksPanel
 from inlayfit.app.panels.legend import Legend
 from inlayfit.app.panels.map_overlays import OverlayButtons
@@ -28,6 +29,7 @@ from inlayfit.app.panels.verdict_bar import VerdictBar
 from inlayfit.app.rereading import Rereading
 from inlayfit.app.scene_source import SceneSource
 from inlayfit.app.session import Change, Session
+from inlayfit.app.solving import Solution
 from inlayfit.app.words import counted
 from inlayfit.document.edits import choose
 from inlayfit.document.sentence import sentence
@@ -58,6 +60,7 @@ class WorkPage(QWidget):
         self._sentence_bar = sentence_bar
         self._strip = strip
         self._searches = False
+        self._reading = Pace(self._show_words, parent=self)
         self._scenes = SceneSource()
         self.checks: tuple[Check, ...] = ()
         self._make_parts()
@@ -108,8 +111,8 @@ class WorkPage(QWidget):
     def _connect(self, documents: Documents, strip: StatusStrip) -> None:
         session = self._session
         session.state_changed.connect(self._on_session_state_changed)
-        session.solved.connect(lambda _solution: self._show_all())
-        session.examined.connect(self._show_words)
+        session.solved.connect(self._on_session_solved)
+        session.examined.connect(self._reading.now)
         session.stale_changed.connect(self._on_session_stale_changed)
         session.settings_changed.connect(lambda _settings: self._take_settings())
         session.search_progressed.connect(self._on_session_search_progressed)
@@ -139,6 +142,13 @@ class WorkPage(QWidget):
             self._show_all()
 
     @Slot(object)
+    def _on_session_solved(self, solution: Solution) -> None:
+        if solution.is_preview:
+            self._show_results(self._session.shown)
+        else:
+            self._show_all()
+
+    @Slot(object)
     def _on_opener_drawing_read(self, read: ReadDrawing) -> None:
         self._scenes.take_marks(read.source, read.marks)
         self._show_all()
@@ -158,6 +168,7 @@ class WorkPage(QWidget):
         self.map.set_unit(state.unit)
 
     def _show_results(self, state: State) -> None:
+        """The latest answer: the map and the loupe at once, what is to be read no faster than it can be."""
         session, solution = self._session, self._session.solution
         scene = self._scenes.scene(state, solution)
         self.map.set_scene(scene)
@@ -169,12 +180,15 @@ class WorkPage(QWidget):
         if shown is not None and self.map.chosen_spot is None and shown.spots:
             self.map.set_chosen_spot(session.spot, into_view=False)
         self.spot.show_fitting(shown)
-        self.legend.show_fitting(shown, state.unit, is_stale=session.is_stale)
-        self._show_words()
+        if solution.is_preview:
+            self._reading.ask()
+        else:
+            self._reading.now()
 
     def _show_words(self) -> None:
-        """What the latest answer means, in words."""
+        """What the latest answer means, in words and lengths."""
         session, state, solution = self._session, self._session.shown, self._session.solution
+        self.legend.show_fitting(self.map.chosen_fitting, state.unit, is_stale=session.is_stale)
         results = session.results
         problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
         self.checks = checks(state, results, problems, core)

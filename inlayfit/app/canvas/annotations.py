@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QPainter, QPen
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.class_look import ClassLook, look_of
@@ -86,7 +86,7 @@ def paint_card(
 ) -> QRectF:
     """A small card with a title and a line below; returns where it stands: below what is in its way."""
     bold, plain = theme.font(theme.TITLE), theme.font(theme.CAPTION)
-    width = max(QFontMetricsF(bold).horizontalAdvance(title), QFontMetricsF(plain).horizontalAdvance(text))
+    width = max(theme.text_width(title, theme.TITLE), theme.text_width(text, theme.CAPTION))
     box = QRectF(at, QSizeF(width + 28, 48 if text else 30))
     for other in below:
         if box.adjusted(-8, 0, 8, 0).intersects(other):
@@ -144,7 +144,7 @@ def _paint_mark(painter: QPainter, picture: Picture, look: Tokens, notes: Notes,
     at = QPointF(*picture.view.to_px(*notes.marked_mm))
     _paint_ring(painter, at, look)
     words, font = _tr("check"), theme.font(theme.TITLE)
-    size = QSizeF(QFontMetricsF(font).horizontalAdvance(words) + 16, 24)
+    size = QSizeF(theme.text_width(words, theme.TITLE) + 16, 24)
     box = placing.place("check", at, size, (22, 40, 70), must=True)
     assert box is not None
     start, end = leader(box, at)
@@ -177,10 +177,9 @@ def _paint_flag(
 ) -> None:
     value, overall = signed(spot.gap_mm, notes.unit), signed_overall(spot.gap_mm, notes.unit)
     value_font, caption = theme.font(theme.VERDICT), theme.font(theme.CAPTION)
-    value_width = QFontMetricsF(value_font).horizontalAdvance(value)
+    value_width = theme.text_width(value, theme.VERDICT)
     text_width = max(
-        value_width + 6 + QFontMetricsF(caption).horizontalAdvance(overall),
-        QFontMetricsF(caption).horizontalAdvance(words),
+        value_width + 6 + theme.text_width(overall, theme.CAPTION), theme.text_width(words, theme.CAPTION)
     )
     size = QSizeF(_BADGE_PX + 20 + text_width + 12, _FLAG_HEIGHT)
     box = placing.place(words, at, size, (34, 60, 96, 150), must=True)
@@ -237,9 +236,9 @@ def _paint_spots(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
 
 
 def _paint_label(painter: QPainter, picture: Picture, label: HalfLabel, token: str, placing: Placing) -> None:
-    medium = theme.font(theme.TypeSize(12, theme.INPUT.weight))
-    plain = theme.font(theme.CAPTION)
-    width = max(QFontMetricsF(medium).horizontalAdvance(line) for line in label.lines) + 4
+    size = theme.TypeSize(12, theme.INPUT.weight)
+    medium, plain = theme.font(size), theme.font(theme.CAPTION)
+    width = max(theme.text_width(line, size) for line in label.lines) + 4
     height = 16.0 * len(label.lines)
     if max(width, height) / 2 > label.room_mm * picture.view.scale:
         return  # it would not fit between the walls

@@ -450,7 +450,7 @@ class GapMapView(MovingCanvas):
         painter.end()
 
     def _paint_scene(self, painter: QPainter, area: QRectF, look: Tokens) -> None:
-        self._cache.picture(self._scene, self.view, self.size())
+        self._cache.picture(self._scene, self.view, self.size(), self._layers)
         self._cache.paint(painter, self.view, self.devicePixelRatioF(), look, self._layers)
         fitting = self.chosen_fitting
         if fitting is None:

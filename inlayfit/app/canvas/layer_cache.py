@@ -2,6 +2,9 @@
 
 The kept layer is larger than the widget by a margin. It is painted anew when the scale, the scene, the
 theme, the overlays or the screen's pixel ratio change, or when the view has moved past the margin.
+
+A preview is seen once: it is painted straight to the screen, at a coarser grain, and kept only if it is
+asked for again.
 """
 
 from __future__ import annotations
@@ -9,11 +12,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, QSize
+from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF
 from PySide6.QtGui import QPainter, QPixmap
 
 from inlayfit.app.canvas.paint_layers import Layers, paint_layers
-from inlayfit.app.canvas.picture import Picture, build_picture
+from inlayfit.app.canvas.picture import FINE, FOLLOWING, Grain, Picture, build_picture
 from inlayfit.app.canvas.scene import GapScene
 from inlayfit.app.canvas.view_transform import ViewTransform
 from inlayfit.app.theme import Tokens
@@ -27,32 +30,50 @@ class LayerCache:
     def __init__(self) -> None:
         self._scene: GapScene | None = None
         self._size = QSize()
+        self._grain: Grain = FINE
         self._picture: Picture | None = None
         self._pixmap = QPixmap()
         self._painted_as: tuple[float, Tokens, Layers] | None = None
+        self._is_new = False
 
-    def picture(self, scene: GapScene, view: ViewTransform, size: QSize) -> Picture:
+    def picture(self, scene: GapScene, view: ViewTransform, size: QSize, layers: Layers) -> Picture:
         """The picture of a scene for this view, built only when the kept one does not serve."""
         kept = self._picture
-        if kept is None or scene is not self._scene or size != self._size or not _serves(kept, view):
-            kept = build_picture(scene, view, size.width(), size.height(), margin=MARGIN_PX)
-            self._scene, self._size, self._picture, self._painted_as = scene, size, kept, None
+        self._is_new = scene is not self._scene
+        if kept is None or not self._is_of(scene, size, layers) or not _serves(kept, view):
+            grain = FOLLOWING if layers.stale else FINE
+            kept = build_picture(scene, view, size.width(), size.height(), margin=MARGIN_PX, grain=grain)
+            self._scene, self._size, self._grain, self._picture = scene, size, grain, kept
+            self._painted_as = None
         return kept
+
+    def _is_of(self, scene: GapScene, size: QSize, layers: Layers) -> bool:
+        is_fine_enough = layers.stale or self._grain is FINE
+        return scene is self._scene and size == self._size and is_fine_enough
 
     def paint(
         self, painter: QPainter, view: ViewTransform, ratio: float, look: Tokens, layers: Layers
     ) -> None:
         """Paint the kept picture as it stands in this view."""
         assert self._picture is not None
+        offset = _offset(self._picture.view, view)
+        if layers.stale and self._is_new:
+            painter.save()
+            painter.translate(offset)
+            area = QRectF(-offset, QSizeF(self._size))
+            paint_layers(painter, area, self._picture, look, layers)
+            painter.restore()
+            return
         if self._painted_as != (ratio, look, layers):
             self._repaint(ratio, look, layers)
-        offset = _offset(self._picture.view, view)
         painter.drawPixmap(QPointF(offset.x() - MARGIN_PX, offset.y() - MARGIN_PX), self._pixmap)
 
     def at_view(self, view: ViewTransform) -> Picture:
         """The kept picture's places moved to this view, for what is painted on top."""
         kept = self._picture
         assert kept is not None
+        if kept.view == view:
+            return kept
         offset = _offset(kept.view, view)
         return replace(kept, view=view, crowd=kept.crowd + np.array([offset.x(), offset.y()]))
 

@@ -9,11 +9,10 @@ from __future__ import annotations
 import math
 
 import numpy as np
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
-    QFontMetricsF,
     QKeyEvent,
     QPainter,
     QPainterPath,
@@ -235,7 +234,7 @@ class Loupe(QWidget):
         painter.drawText(text, middle | Qt.AlignmentFlag.AlignLeft, bar_words)
         square = format_length(view.square_mm, self._unit, decimals=_places(view.square_mm, self._unit))
         square_words = self.tr("1 square = {0}").format(square)
-        needed = bar.length_px + 8 + painter.fontMetrics().horizontalAdvance(bar_words + square_words)
+        needed = bar.length_px + 8 + theme.text_width(bar_words + square_words, theme.CAPTION)
         if needed + 40 < strip.width():
             painter.setPen(colour(look.muted))
             painter.drawText(text, middle | Qt.AlignmentFlag.AlignRight, square_words)
@@ -247,12 +246,11 @@ class Loupe(QWidget):
         gap = self._spot.gap_mm
         badge = QRectF(1, top + 12, 28, 28)
         paint_badge(painter, badge, look_of(gap, self._fitting.clearance_mm), look)
-        font = theme.font(theme.READING)
-        painter.setFont(font)
+        painter.setFont(theme.font(theme.READING))
         painter.setPen(colour(look.text))
         value = signed(gap, self._unit)
         painter.drawText(QPointF(badge.right() + 10, badge.bottom() - 5), value)
-        left = badge.right() + 10 + QFontMetricsF(font).horizontalAdvance(value) + 10
+        left = badge.right() + 10 + theme.text_width(value, theme.READING) + 10
         painter.setFont(theme.font(theme.CAPTION))
         painter.setPen(colour(look.muted))
         painter.drawText(QPointF(left, badge.top() + 11), self.tr("per side, {0}").format(self._unit.symbol))
@@ -269,12 +267,14 @@ def _paint_grid(painter: QPainter, view: LoupeView, area: QRectF, look: Tokens) 
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(QPen(colour(look.hairline), 1))
     x0, y0, x1, y1 = view.view.box_mm(area.width(), area.height())
+    lines = []
     for number in range(math.ceil(x0 / view.square_mm), math.floor(x1 / view.square_mm) + 1):
         x, _ = view.view.to_px(number * view.square_mm, 0)
-        painter.drawLine(QPointF(x, 0), QPointF(x, area.height()))
+        lines.append(QLineF(x, 0, x, area.height()))
     for number in range(math.ceil(y0 / view.square_mm), math.floor(y1 / view.square_mm) + 1):
         _, y = view.view.to_px(0, number * view.square_mm)
-        painter.drawLine(QPointF(0, y), QPointF(area.width(), y))
+        lines.append(QLineF(0, y, area.width(), y))
+    painter.drawLines(lines)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
 
@@ -322,14 +322,13 @@ def _paint_tag(
     bottom: bool = False,
 ) -> None:
     """Words in a corner on a plate, so that no line runs through them."""
-    font = theme.font(theme.CAPTION)
-    width = QFontMetricsF(font).horizontalAdvance(words) + 12
+    width = theme.text_width(words, theme.CAPTION) + 12
     left = area.right() - width - 6 if right else area.left() + 6
     box = QRectF(left, area.bottom() - 26 if bottom else area.top() + 6, width, 20)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(_veil(look))
     painter.drawRoundedRect(box, 4, 4)
-    painter.setFont(font)
+    painter.setFont(theme.font(theme.CAPTION))
     painter.setPen(colour(token))
     painter.drawText(box, Qt.AlignmentFlag.AlignCenter, words)
 

@@ -39,8 +39,6 @@ from inlayfit.geometry.path import Points
 
 BAND_ROOM_PX = 11.0
 """Between the wall's line and the plug's line, when the true gap is too small to see."""
-_SAMPLE_STEP_PX = 2.0
-_LINE_STEP_PX = 0.75
 _MARGIN_PX = 64.0
 _REACH_FOR_BAND, _REACH_FOR_LINE = 0.5, 0.85
 _MOST_SAMPLES = 6000
@@ -51,6 +49,28 @@ _CROWD_EVERY = 3
 _FEW, _SMALLEST_PIECE_PX = 64, 1.5
 
 _UP = np.array([1.0, -1.0])
+
+
+@dataclass(frozen=True, slots=True)
+class Grain:
+    """How closely walls are looked at.
+
+    Attributes:
+        sample_px: distance of the samples that bands are made of.
+        line_px: distance of points on a line.
+        reach_every: at every which sample the reach of the wall is worked out.
+        corners_only: whether of the wall's vertices only sharp ones stay among the samples.
+    """
+
+    sample_px: float = 2.0
+    line_px: float = 0.75
+    reach_every: int = 2
+    corners_only: bool = False
+
+
+FINE = Grain()
+FOLLOWING = Grain(sample_px=3.0, line_px=1.5, reach_every=4, corners_only=True)
+"""For a picture that follows a hand: a third of the work, and no line leaves its place by a quarter pixel."""
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -159,14 +179,20 @@ class _Strokes:
 
 
 def build_picture(
-    scene: GapScene, view: ViewTransform, width: float, height: float, *, margin: float = _MARGIN_PX
+    scene: GapScene,
+    view: ViewTransform,
+    width: float,
+    height: float,
+    *,
+    margin: float = _MARGIN_PX,
+    grain: Grain = FINE,
 ) -> Picture:
     """Make the paths of a scene for a view of this size and `margin` pixels about it."""
     box = view.box_mm(width, height, margin=margin)
     crowds: list[Points] = []
-    fittings = tuple(_fitting_picture(f, view, box, crowds) for f in scene.fittings)
-    outlines = tuple((o.key, _outline(o.shape, view, box)) for o in scene.outlines)
-    host = QPainterPath() if scene.host is None else _outline(scene.host, view, box)
+    fittings = tuple(_fitting_picture(f, view, box, crowds, grain) for f in scene.fittings)
+    outlines = tuple((o.key, _outline(o.shape, view, box, grain)) for o in scene.outlines)
+    host = QPainterPath() if scene.host is None else _outline(scene.host, view, box, grain)
     crowd = np.vstack(crowds) if crowds else np.zeros((0, 2))
     rooms = [shown_room_px(f, view) for f in scene.fittings]
     marks = lines_path(scene.marks, closed=False, place=view.points_px)
@@ -178,16 +204,16 @@ def shown_room_px(fitting: FittingScene, view: ViewTransform) -> float:
     return max(0.0, BAND_ROOM_PX - abs(fitting.clearance_mm) * view.scale)
 
 
-def _outline(shape: Shape, view: ViewTransform, box: Box) -> QPainterPath:
-    step = _LINE_STEP_PX / view.scale
+def _outline(shape: Shape, view: ViewTransform, box: Box, grain: Grain) -> QPainterPath:
+    step = grain.line_px / view.scale
     rings = [thinned(ring, step) if len(ring) > _FEW else ring for ring in shape.within(box)]
     return lines_path(rings, closed=True, place=view.points_px)
 
 
-def _joined_outlines(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -> QPainterPath:
+def _joined_outlines(shapes: tuple[Shape, ...], view: ViewTransform, box: Box, grain: Grain) -> QPainterPath:
     joined = QPainterPath()
     for shape in shapes:
-        joined.addPath(_outline(shape, view, box))
+        joined.addPath(_outline(shape, view, box, grain))
     return joined
 
 
@@ -203,10 +229,10 @@ def _pieces(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -> tuple[Q
 
 
 def _fitting_picture(
-    fitting: FittingScene, view: ViewTransform, box: Box, crowds: list[Points]
+    fitting: FittingScene, view: ViewTransform, box: Box, crowds: list[Points], grain: Grain
 ) -> FittingPicture:
     room = shown_room_px(fitting, view)
-    bands = _sampled_bands(fitting.walls, view, box, room)
+    bands = _sampled_bands(fitting.walls, view, box, room, grain)
     plug = QPainterPath()
     strokes = tuple(_Strokes() for _ in LOOKS)
     for band in bands:
@@ -217,46 +243,49 @@ def _fitting_picture(
         crowds.append(middle[::_CROWD_EVERY] * _UP)
     return FittingPicture(
         fitting=fitting,
-        pocket=_outline(fitting.pocket, view, box),
+        pocket=_outline(fitting.pocket, view, box, grain),
         plug=plug if bands or not fitting.walls else QPainterPath(),
         bands=tuple(stroke.picture() for stroke in strokes),
-        rough=_joined_outlines(fitting.rough, view, box),
+        rough=_joined_outlines(fitting.rough, view, box, grain),
         left_over=_pieces(fitting.left_over, view, box),
         relieved=_pieces(fitting.relieved_areas, view, box),
     )
 
 
-def _sampled_bands(walls: tuple[Wall, ...], view: ViewTransform, box: Box, room: float) -> list[_Band]:
-    step = _SAMPLE_STEP_PX / view.scale
-    pieces = [piece for wall in walls for piece in _samples_of(wall, step, box)]
+def _sampled_bands(
+    walls: tuple[Wall, ...], view: ViewTransform, box: Box, room: float, grain: Grain
+) -> list[_Band]:
+    step = grain.sample_px / view.scale
+    pieces = [piece for wall in walls for piece in _samples_of(wall, step, box, grain)]
     if not pieces:
         return []
     points = [view.points_px(piece.points) * _UP for piece in pieces]
     normals = [left_normals(p, closed=s.closed) for p, s in zip(points, pieces, strict=True)]
-    split = _reaches_along(points, normals, 1.5 * max(room, BAND_ROOM_PX))
+    split = _reaches_along(points, normals, 1.5 * max(room, BAND_ROOM_PX), grain.reach_every)
     return [_Band(*parts) for parts in zip(pieces, points, normals, split, strict=True)]
 
 
-def _reaches_along(points: list[Points], normals: list[Points], furthest: float) -> list[Points]:
-    """The reach of all walls together, worked out at every second sample and drawn between."""
-    half = [p[::2] for p in points], [n[::2] for n in normals]
+def _reaches_along(points: list[Points], normals: list[Points], furthest: float, every: int) -> list[Points]:
+    """The reach of all walls together, worked out at some samples and drawn between."""
+    asked = [p[::every] for p in points], [n[::every] for n in normals]
     found = np.split(
-        reaches(np.vstack(points), np.vstack(half[0]), np.vstack(half[1]), furthest),
-        np.cumsum([len(part) for part in half[0]])[:-1],
+        reaches(np.vstack(points), np.vstack(asked[0]), np.vstack(asked[1]), furthest),
+        np.cumsum([len(part) for part in asked[0]])[:-1],
     )
     return [
-        np.interp(np.arange(len(p)), np.arange(0, len(p), 2), part)
+        np.interp(np.arange(len(p)), np.arange(0, len(p), every), part)
         for p, part in zip(points, found, strict=True)
     ]
 
 
-def _samples_of(wall: Wall, step: float, box: Box) -> list[Samples]:
+def _samples_of(wall: Wall, step: float, box: Box, grain: Grain) -> list[Samples]:
     x0, y0, x1, y1 = wall.bounds
     if x1 < box[0] or x0 > box[2] or y1 < box[1] or y0 > box[3]:
         return []
     if x0 >= box[0] and y0 >= box[1] and x1 <= box[2] and y1 <= box[3]:
         even = max(step, wall.lengths[-1] / _MOST_SAMPLES)
-        return [resampled(wall.points, wall.gaps, wall.lengths, even)]
+        corners_only = grain.corners_only
+        return [resampled(wall.points, wall.gaps, wall.lengths, even, corners_only=corners_only)]
     return resampled_within(wall.points, wall.gaps, wall.lengths, step, box)
 
 

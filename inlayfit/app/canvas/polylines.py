@@ -25,6 +25,8 @@ from inlayfit.geometry.path import Points
 
 _MOST_SHRINKINGS = 8
 _BALL_SLACK = 0.02
+_SHARP_TURN = 0.3
+"""Tangent of the turn at a corner."""
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -66,14 +68,30 @@ def thinned(ring: Points, step: float) -> Points:
     return ring[keep] if keep.sum() >= 3 else ring[:: max(1, len(ring) // 3)][:3]
 
 
-def resampled(ring: Points, values: Points, lengths: Points, step: float) -> Samples:
-    """Even samples of a ring, about `step` apart, its vertices among them where they are not denser."""
+def resampled(
+    ring: Points, values: Points, lengths: Points, step: float, *, corners_only: bool = False
+) -> Samples:
+    """Even samples of a ring, about `step` apart, its vertices among them where they are not denser.
+
+    With `corners_only` just those vertices where the ring turns sharply.
+    """
     total = float(lengths[-1])
     count = max(12, int(np.ceil(total / step)))
     at: Points = np.arange(count, dtype=np.float64) * (total / count)
     if len(ring) <= 2 * count:
-        at = np.unique(np.concatenate([at, lengths[:-1]]))
+        vertices = lengths[:-1]
+        at = np.unique(np.concatenate([at, vertices[_corners(ring)] if corners_only else vertices]))
     return _sampled_at(ring, values, lengths, at, closed=True)
+
+
+def _corners(ring: Points) -> NDArray[np.bool_]:
+    """Where a ring turns by more than a chord of a smooth curve does."""
+    after = np.concatenate([ring[1:], ring[:1]]) - ring
+    before = np.concatenate([after[-1:], after[:-1]])
+    cross = before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]
+    straight = (before * after).sum(axis=1)
+    sharp: NDArray[np.bool_] = np.abs(cross) > _SHARP_TURN * straight
+    return sharp
 
 
 def resampled_within(

@@ -10,6 +10,7 @@ from inlayfit.app.core_words import core
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.readout import Readout
 from inlayfit.document.edits import set_clearance
 from inlayfit.document.sentence import overall_words
 from inlayfit.document.state import State
@@ -37,7 +38,7 @@ class RulerBar(QWidget):
         self.box.setAccessibleName(self.tr("Clearance per side beside the ruler"))
         self.box.set_limits_mm(-LARGEST_CLEARANCE_MM, LARGEST_CLEARANCE_MM)
         self.box.set_tip(self.tr("Clearance per side: the gap at one wall; overall is twice that."))
-        self._pair = QLabel()
+        self._pair = Readout()
         self._pair.setProperty("muted", True)
         left, right = QVBoxLayout(), QVBoxLayout()
         for widget in (title, self._what, self.note):
@@ -89,12 +90,12 @@ class RulerBar(QWidget):
 
     def _show(self, state: State, *, from_ruler: bool = False) -> None:
         lead = state.lead
-        self.setEnabled(lead is not None)
         clearance_mm = lead.spec.clearance_mm if lead is not None else 0.0
-        self._what.setText(self.tr("clearance per side, {0}").format(state.unit.symbol))
         if not from_ruler:
+            self.setEnabled(lead is not None)
+            self._what.setText(self.tr("clearance per side, {0}").format(state.unit.symbol))
             self.ruler.set_unit(state.unit)
             self.ruler.set_clearance_mm(clearance_mm)
-        self.box.set_unit(state.unit)
+            self.box.set_unit(state.unit)
         self.box.set_length(clearance_mm)
-        self._pair.setText(core("per side ({0} overall)").format(overall_words(clearance_mm, state.unit)))
+        self._pair.say(core("per side ({0} overall)").format(overall_words(clearance_mm, state.unit)))

@@ -20,9 +20,10 @@ from inlayfit.app.panels.sentence_box import SENTENCE_PX, ChoiceBox, FormBox, Se
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.feel_words import feel_test, feel_word
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.readout import Readout
 from inlayfit.document import edits
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, Edit, corner_words
-from inlayfit.document.sentence import PATTERN, parts, sentence, words
+from inlayfit.document.sentence import PATTERN, overall_words, parts, sentence, words
 from inlayfit.document.state import Facing, Fitting, HalfName, StackNumbers, State
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.result import Half
@@ -77,7 +78,7 @@ class SentenceBar(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._session = session
         self._boxes: dict[str, QWidget] = {}
-        self._overall = QLabel()
+        self._overall = Readout()
         self._make_boxes()
         self._flow = FlowLayout()
         body = QWidget()
@@ -339,11 +340,10 @@ class SentenceBar(QWidget):
 
     def _show_clearance(self, lead: Fitting, state: State) -> None:
         """What a gesture on the clearance changes, and no more: this follows the hand."""
-        said = words(lead, state.unit, core)
         feel = self._boxes["feel"]
         assert isinstance(feel, SentenceBox)
-        feel.say(said["feel"])
-        self._overall.setText(said["overall"])
+        feel.say(feel_word(SEED_ZONES.feel_at(lead.spec.clearance_mm)))
+        self._overall.say(overall_words(lead.spec.clearance_mm, state.unit))
         self._overall.setEnabled(False)
         self.clearance_box.set_length(lead.spec.clearance_mm)
 
@@ -355,7 +355,7 @@ class SentenceBar(QWidget):
             if isinstance(box, SentenceBox):
                 box.say(said[place])
         self._invitation.setVisible(state.is_empty)
-        self._overall.setText(said["overall"])
+        self._overall.say(said["overall"])
         self._overall.setEnabled(state.lead is not None and not self._session.is_stale)
         self.clearance_box.set_unit(state.unit)
         self.clearance_box.set_length(lead.spec.clearance_mm)

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import QSlider, QToolTip, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.widgets.feel_words import feel_test, feel_word
-from inlayfit.app.widgets.paint_ruler import RulerLook, band_rect, paint_ruler, um_at, x_of
+from inlayfit.app.widgets.paint_ruler import RulerLook, RulerPainter, band_rect, um_at, x_of
 from inlayfit.app.widgets.ruler_marks import Bracket, TrialFlag
 from inlayfit.fit.feel import SEED_ZONES, FeelZones
 from inlayfit.units import Unit, format_per_side
@@ -50,6 +50,8 @@ class FitRuler(QSlider):
         self._stale = False
         self._gesture_start: int | None = None
         self._drag_from: tuple[float, float] | None = None
+        self._painter = RulerPainter()
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setRange(LOWEST_UM, HIGHEST_UM)
         self.setSingleStep(_STEP_UM)
         self.setPageStep(_PAGE_UM)
@@ -272,9 +274,12 @@ class FitRuler(QSlider):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        paint_ruler(painter, self._look(), theme.tokens_of(self))
+        self._painter.paint(painter, self._look(), theme.tokens_of(self))
         painter.end()
+
+    def changeEvent(self, event: QEvent) -> None:
+        self._painter.forget()
+        super().changeEvent(event)
 
 
 def _grown(value_um: int) -> int:

@@ -125,8 +125,6 @@ class LengthBox(QAbstractSpinBox):
         self.lineEdit().setText(self._shown)
         self._set_refusal("")
         self._note.hide()
-        self._update_tip()
-        self.update()
 
     def _update_tip(self) -> None:
         echo = format_in_both(self._mm, self._unit)

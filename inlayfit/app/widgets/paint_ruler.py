@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPen, QPixmap, QPolygonF
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.scale_bar import round_below
@@ -18,7 +19,7 @@ from inlayfit.units import Unit, format_length
 
 _SIDE_PX = 14.0
 _BAND_TOP, _BAND_HEIGHT = 34.0, 28.0
-_HANDLE_WIDTH, _HANDLE_HEIGHT = 16.0, 22.0
+_HANDLE_WIDTH, _HANDLE_HEIGHT, _HANDLE_ROOM = 16.0, 22.0, 12.0
 _SHAPE_PX = 14.0
 _NARROW_PX = 56.0
 _LABEL_EVERY_PX = 110.0
@@ -59,44 +60,93 @@ def band_rect(look: RulerLook) -> QRectF:
     return QRectF(look.area.left() + _SIDE_PX, _BAND_TOP, look.area.width() - 2 * _SIDE_PX, _BAND_HEIGHT)
 
 
-def paint_ruler(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
-    """Paint the whole ruler."""
-    _paint_zones(painter, look, tokens)
-    _paint_scale(painter, look, tokens)
-    _paint_bracket(painter, look, tokens)
-    _paint_trials(painter, look, tokens)
-    _paint_suggestion(painter, look, tokens)
-    _paint_handle(painter, look, tokens)
+class RulerPainter:
+    """Paints a ruler, and keeps what does not move with its handle."""
+
+    def __init__(self) -> None:
+        self._ground = QPixmap()
+        self._painted_as: object = None
+
+    def forget(self) -> None:
+        """Paint all anew next time: the typeface or the language is another."""
+        self._painted_as = None
+
+    def paint(self, painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
+        """Paint the whole ruler, on the colour of the panel it stands on."""
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        ratio = painter.device().devicePixelRatioF()
+        at_rest = replace(look, value_um=0, pressed=False, focused=False)
+        near = tuple(feel for feel, zone in _zones(look) if _has_handle(zone, look))
+        left_of = tuple(t.clearance_mm * 1000 > look.value_um for t in look.trials)
+        wanted = at_rest, _here(look), near, left_of, tokens, ratio
+        if wanted != self._painted_as:
+            self._repaint(look, tokens, ratio)
+            self._painted_as = wanted
+        painter.drawPixmap(QPointF(0, 0), self._ground)
+        for feel, zone in _zones(look):
+            if feel in near:
+                _paint_word(painter, zone, feel, look, tokens)
+        _paint_handle(painter, look, tokens)
+
+    def _repaint(self, look: RulerLook, tokens: Tokens, ratio: float) -> None:
+        self._ground = QPixmap((look.area.size() * ratio).toSize())
+        self._ground.setDevicePixelRatio(ratio)
+        painter = QPainter(self._ground)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(look.area, colour(tokens.panel))
+        _paint_zones(painter, look, tokens)
+        _paint_scale(painter, look, tokens)
+        _paint_bracket(painter, look, tokens)
+        _paint_trials(painter, look, tokens)
+        _paint_suggestion(painter, look, tokens)
+        painter.end()
 
 
-def _paint_zones(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
+def _here(look: RulerLook) -> Feel:
+    return look.zones.feel_at(look.value_um / 1000)
+
+
+def _zones(look: RulerLook) -> Iterator[tuple[Feel, QRectF]]:
+    """The zones that show."""
     band = band_rect(look)
-    here = look.zones.feel_at(look.value_um / 1000)
-    for number, feel in enumerate(Feel):
+    for feel in Feel:
         low, high = look.zones.span_mm(feel)
         left = max(band.left(), x_of(look, low * 1000) if math.isfinite(low) else band.left())
         right = min(band.right(), x_of(look, high * 1000) if math.isfinite(high) else band.right())
-        if right - left < 1:
-            continue
-        zone = QRectF(left, band.top(), right - left, band.height())
-        fill = tokens.accent_soft if feel is here else (tokens.zone if number % 2 == 0 else tokens.panel)
+        if right - left >= 1:
+            yield feel, QRectF(left, band.top(), right - left, band.height())
+
+
+def _has_handle(zone: QRectF, look: RulerLook) -> bool:
+    """Whether the handle keeps a word from standing anywhere in the zone."""
+    handle = x_of(look, look.value_um)
+    return zone.left() < handle + _HANDLE_ROOM and handle - _HANDLE_ROOM < zone.right()
+
+
+def _paint_zones(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
+    """The band, with the words of all zones but those the handle is in."""
+    band, here = band_rect(look), _here(look)
+    order = list(Feel)
+    for feel, zone in _zones(look):
+        even = order.index(feel) % 2 == 0
+        fill = tokens.accent_soft if feel is here else (tokens.zone if even else tokens.panel)
         painter.fillRect(zone, colour(fill))
-        _paint_word(painter, zone, feel, look, tokens, chosen=feel is here)
+        if not _has_handle(zone, look):
+            _paint_word(painter, zone, feel, look, tokens)
         painter.setPen(QPen(colour(tokens.edge), 1))
-        painter.drawLine(QPointF(left, band.top()), QPointF(left, band.bottom()))
+        painter.drawLine(QPointF(zone.left(), band.top()), QPointF(zone.left(), band.bottom()))
     painter.setPen(QPen(colour(tokens.edge), 1))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(band.adjusted(0.5, 0.5, -0.5, -0.5))
 
 
-def _paint_word(
-    painter: QPainter, zone: QRectF, feel: Feel, look: RulerLook, tokens: Tokens, *, chosen: bool
-) -> None:
-    font = theme.font(theme.TITLE if chosen else theme.BASE)
-    painter.setFont(font)
+def _paint_word(painter: QPainter, zone: QRectF, feel: Feel, look: RulerLook, tokens: Tokens) -> None:
+    chosen = feel is _here(look)
+    size = theme.TITLE if chosen else theme.BASE
+    painter.setFont(theme.font(size))
     painter.setPen(colour(tokens.text if chosen else tokens.muted))
     word = feel_word(feel)
-    needed = QFontMetricsF(font).horizontalAdvance(word) + 10
+    needed = theme.text_width(word, size) + 10
     free = _widest_free_part(zone, look)
     if free.width() < needed:
         word = word[0] if free.width() >= 14 else ""
@@ -106,7 +156,7 @@ def _paint_word(
 def _widest_free_part(zone: QRectF, look: RulerLook) -> QRectF:
     """The widest part of a zone with neither the handle nor a trial's pole in it."""
     handle = x_of(look, look.value_um)
-    blocked = [(handle - 12, handle + 12)]
+    blocked = [(handle - _HANDLE_ROOM, handle + _HANDLE_ROOM)]
     blocked += [(x - 2, x + 2) for x in (x_of(look, t.clearance_mm * 1000) for t in look.trials)]
     left, parts = zone.left(), []
     for start, end in sorted(blocked):
@@ -135,7 +185,7 @@ def _paint_scale(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
             places = decimals if number else 0
             text = format_length(number * minor / 1000, look.unit, decimals=places, with_unit=False)
             sign = "+" if number > 0 else ""
-            half = QFontMetricsF(painter.font()).horizontalAdvance(sign + text) / 2 + 2
+            half = theme.text_width(sign + text, theme.CAPTION) / 2 + 2
             middle = min(max(x, look.area.left() + half), look.area.right() - half)
             box = QRectF(middle - half, band.bottom() + 8, 2 * half, 16)
             painter.setPen(colour(tokens.muted))
@@ -182,9 +232,9 @@ def _paint_trial_text(
     bold, plain = theme.font(theme.TITLE), theme.font(theme.BASE)
     reading = format_length(trial.clearance_mm, look.unit, with_unit=False)
     x = x_of(look, trial.clearance_mm * 1000)
-    key_width = QFontMetricsF(bold).horizontalAdvance(trial.key)
+    key_width = theme.text_width(trial.key, theme.TITLE)
     for rest in (" " + _tr("{0} at {1}").format(trial.word, reading), ""):
-        width = key_width + QFontMetricsF(plain).horizontalAdvance(rest)
+        width = key_width + theme.text_width(rest, theme.BASE)
         sides = [x - 12 - width, x + 12]
         if trial.clearance_mm * 1000 > look.value_um:
             sides.reverse()
@@ -209,10 +259,10 @@ def _paint_suggestion(painter: QPainter, look: RulerLook, tokens: Tokens) -> Non
     painter.setBrush(colour(tokens.panel))
     painter.drawPolygon(QPolygonF([QPointF(x, top), QPointF(x + 6, top + 10), QPointF(x - 6, top + 10)]))
     text = _tr("suggested {0}").format(format_length(look.suggestion_um / 1000, look.unit, with_unit=False))
-    font = theme.font(theme.TypeSize(12, theme.INPUT.weight))
-    width = QFontMetricsF(font).horizontalAdvance(text)
+    size = theme.TypeSize(12, theme.INPUT.weight)
+    width = theme.text_width(text, size)
     left = x - 12 - width if x - 12 - width > look.area.left() else x + 12
-    painter.setFont(font)
+    painter.setFont(theme.font(size))
     painter.setPen(colour(tokens.accent))
     painter.drawText(QPointF(left, top + 18), text)
 

@@ -17,6 +17,7 @@ from pytestqt.qtbot import QtBot
 from inlayfit.app import theme
 from inlayfit.app.canvas.drop_halves import DropOffer, Dropped, DropUse
 from inlayfit.app.canvas.gap_map import GapMapView
+from inlayfit.app.canvas.picture import FINE, FOLLOWING
 from inlayfit.app.canvas.pointing import Measurement, PointerReading
 from inlayfit.app.canvas.scene import GapScene, OutlineScene
 from inlayfit.app.theme import Theme
@@ -352,11 +353,11 @@ def test_it_paints_in_every_state(view: GapMapView, unit: Unit) -> None:
 
 def test_moving_the_drawing_reuses_the_painted_layer(view: GapMapView) -> None:
     view.grab()
-    kept = view._cache.picture(view.scene, view.view, view.size())
+    kept = view._cache.picture(view.scene, view.view, view.size(), view._layers)
     view.set_view(view.view.panned(30, -20))
-    assert view._cache.picture(view.scene, view.view, view.size()) is kept
+    assert view._cache.picture(view.scene, view.view, view.size(), view._layers) is kept
     view.set_view(view.view.panned(300, 0))
-    assert view._cache.picture(view.scene, view.view, view.size()) is not kept
+    assert view._cache.picture(view.scene, view.view, view.size(), view._layers) is not kept
 
 
 def test_a_moved_layer_shows_what_a_fresh_one_would(view: GapMapView) -> None:
@@ -395,3 +396,20 @@ def test_the_focus_ring_shows_while_the_keyboard_is_used(view: GapMapView, qtbot
     QTest.keyClick(view, Key.Key_N)
     seen.append(view.shows_focus)
     assert seen == [True, False, True]
+
+
+def test_a_preview_is_painted_coarsely_once_and_never_kept_for_the_rest(view: GapMapView) -> None:
+    view.grab()
+    view.set_stale(True)
+    rested = view._cache.picture(view.scene, view.view, view.size(), view._layers)
+    assert view._cache._grain == FINE, "what is drawn well already is only dimmed"
+    view.set_scene(shifted_scene(0.05))
+    direct, was_kept = view.grab().toImage(), view._cache._painted_as is not None
+    assert view._cache._grain == FOLLOWING
+    assert not was_kept, "seen once, it is not kept"
+    kept, was_kept = view.grab().toImage(), view._cache._painted_as is not None
+    assert was_kept, "asked for again, it is"
+    assert np.count_nonzero(np.abs(levels(direct) - levels(kept)) > 12) < 0.0005 * levels(kept).size
+    view.set_stale(False)
+    assert view._cache.picture(view.scene, view.view, view.size(), view._layers) is not rested
+    assert view._cache._grain == FINE

@@ -6,6 +6,7 @@ import math
 
 import numpy as np
 import pytest
+import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import QRectF
@@ -15,7 +16,7 @@ from pytestqt.qtbot import QtBot
 from inlayfit.app import theme
 from inlayfit.app.canvas.class_look import LOOKS, look_of
 from inlayfit.app.canvas.paint_layers import Layers, paint_layers
-from inlayfit.app.canvas.picture import BAND_ROOM_PX, Picture, build_picture, shown_room_px
+from inlayfit.app.canvas.picture import BAND_ROOM_PX, FOLLOWING, Picture, build_picture, shown_room_px
 from inlayfit.app.canvas.scene import FittingScene, GapScene, Shape
 from inlayfit.app.canvas.view_transform import ViewTransform
 from inlayfit.app.theme import DARK, LIGHT, Tokens
@@ -189,3 +190,17 @@ def test_painting_needs_no_window(qtbot: QtBot) -> None:
 def test_an_even_gap_is_known_as_such() -> None:
     assert shifted_fitting(0.0).is_even
     assert not shifted_fitting(0.06).is_even
+
+
+@pytest.mark.parametrize("scene", [shifted_scene(0.06), shifted_scene(0.0)], ids=["shifted", "even"])
+def test_a_picture_that_follows_the_hand_hardly_differs_from_one_at_rest(scene: GapScene) -> None:
+    fine = build_picture(scene, VIEW, WIDTH, HEIGHT)
+    coarse = build_picture(scene, VIEW, WIDTH, HEIGHT, grain=FOLLOWING)
+    assert coarse.fittings[0].plug.elementCount() < 0.8 * fine.fittings[0].plug.elementCount()
+    for one, other in ((fine, coarse), (coarse, fine)):
+        line, path = one.fittings[0].plug, other.fittings[0].plug
+        points = np.array([(line.elementAt(i).x, line.elementAt(i).y) for i in range(line.elementCount())])
+        ring = shapely.linestrings(
+            [(path.elementAt(i).x, path.elementAt(i).y) for i in range(path.elementCount())]
+        )
+        assert shapely.distance(shapely.points(points), ring).max() < 0.25
