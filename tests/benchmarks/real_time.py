@@ -32,6 +32,7 @@ from inlayfit.app.session import Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.paint_ruler import band_rect, x_of
 from inlayfit.app.window import MainWindow
+from inlayfit.app.work_page import WorkPage
 from inlayfit.document.state import State
 
 HAND_HZ = 125
@@ -305,7 +306,7 @@ def staged(stages: Stages) -> Iterator[None]:
         (solve_module, "gap_map", "w: gap map"),
         (solving_module, "picture_of", "w: scene"),
         (Session, "_take", "take answer"),
-        (MainWindow, "_show_results", "panels"),
+        (WorkPage, "_show_results", "panels"),
         (cache_module, "build_picture", "build picture"),
         (LayerCache, "_repaint", "paint layer"),
         (gap_map_module, "paint_annotations", "annotations"),
