@@ -95,6 +95,7 @@ class Documents(QObject):
         self._wish = _Wish()
         self._tried: Path | None = None
         self._queue: list[Path] = []
+        self._used_as = Half.POCKET
         self.opener = Opener(self)
         self.opener.drawing_read.connect(self._on_opener_drawing_read)
         self.opener.project_read.connect(self._on_opener_project_read)
@@ -122,7 +123,7 @@ class Documents(QObject):
         """Open the first file in the place of what is open, or add to it; add the outlines of the others."""
         if not files or (not adds and not self._may_leave()):
             return
-        self._queue = list(files[1:])
+        self._queue, self._used_as = list(files[1:]), used_as
         self._wish = _Wish(adds=adds and not self._session.state.is_empty, is_plug=self._lacks(used_as))
         self._tried = files[0]
         self.opener.open(files[0], used_as=used_as, how=self._how())
@@ -284,7 +285,7 @@ class Documents(QObject):
         if self._queue:
             first = self._queue.pop(0)
             self._wish = _Wish(adds=not self._session.state.is_empty)
-            self.opener.open(first, how=self._how())
+            self.opener.open(first, used_as=self._used_as, how=self._how())
 
     # --- saving
 

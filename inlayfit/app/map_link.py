@@ -15,6 +15,7 @@ from inlayfit.app.canvas.pointing import Measurement, PointerReading, reading_at
 from inlayfit.app.canvas.reading_text import spoken
 from inlayfit.app.content import offer_for
 from inlayfit.app.documents import Documents
+from inlayfit.app.opening import is_project
 from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.session import Session
@@ -40,6 +41,7 @@ class MapLink(QObject):
         self._spot = spot
         view.set_drop_reader(offer_for)
         view.drawing_dropped.connect(self._on_map_drawing_dropped)
+        view.drop_refused.connect(documents.complained)
         view.spot_chosen.connect(session.choose_spot)
         view.fitting_chosen.connect(self._on_map_fitting_chosen)
         view.outline_chosen.connect(self._on_map_outline_chosen)
@@ -63,9 +65,10 @@ class MapLink(QObject):
             self._spot.follow(reading, words=self.tr("at the place of the check"))
 
     def take_drop(self, files: Sequence[Path], text: str, half: Half) -> None:
-        """Read what was dropped: opened if nothing is open yet, else added."""
+        """Read what was dropped: opened if nothing is open yet, else added; a project is always opened."""
         if files:
-            self._documents.open_files(files, used_as=half, adds=not self._session.state.is_empty)
+            adds = not self._session.state.is_empty and not is_project(files[0])
+            self._documents.open_files(files, used_as=half, adds=adds)
         elif text:
             self._documents.read_text(text, used_as=half)
 

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import QApplication, QHBoxLayout, QMainWindow, QStackedWi
 from inlayfit.app import theme
 from inlayfit.app.actions import TABLE, make_actions
 from inlayfit.app.bench import Bench
+from inlayfit.app.canvas.drop_halves import DropOffer, answer
 from inlayfit.app.command_states import show_commands
 from inlayfit.app.commands import handlers
 from inlayfit.app.content import offer_for
@@ -70,7 +71,7 @@ class MainWindow(QMainWindow):
         self._recent_file = recent or recent_file()
         self._recent = read_recent(self._recent_file)
         self._was_open: bool | None = None
-        self._dragged = ""
+        self._dragged: DropOffer | None = None
         self._take_theme()
         self._lay_out()
         self.actions_by_name = make_actions(
@@ -302,26 +303,32 @@ class MainWindow(QMainWindow):
     # --- drops outside the map
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        offer = offer_for(event.mimeData())
-        if offer is not None:
-            self._dragged = offer.sentence
-            self.empty.halves.hover(self._half_under(event.position()), self._dragged)
-            event.acceptProposedAction()
+        self._dragged = offer_for(event.mimeData())
+        self.dragMoveEvent(event)
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
-        self.empty.halves.hover(self._half_under(event.position()), self._dragged)
+        if self._dragged is not None:
+            self.empty.halves.hover(self._half_under(event.position()), self._dragged)
+            answer(event, self._dragged)
 
     def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
-        self.empty.halves.hover(None)
+        self._end_drag()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        half = self._half_under(event.position()) or Half.POCKET
-        self.empty.halves.hover(None)
+        half, offer = self._half_under(event.position()) or Half.POCKET, self._dragged
+        self._end_drag()
         data = event.mimeData()
         files = [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
         text = "" if files else data.text()
-        event.acceptProposedAction()
-        self.when_ready(lambda bench: bench.work.map_link.take_drop(files, text, half))
+        answer(event, offer or DropOffer())
+        if offer is None or not offer.is_refused:
+            self.when_ready(lambda bench: bench.work.map_link.take_drop(files, text, half))
+
+    def _end_drag(self) -> None:
+        offer, self._dragged = self._dragged, None
+        self.empty.halves.hover(None)
+        if offer is not None and offer.is_refused:
+            self.notice.complain(offer.sentence)
 
     def _half_under(self, at: QPointF) -> Half | None:
         """The half of the empty page below the pointer; a drop beside it is a pocket."""

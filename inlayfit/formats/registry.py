@@ -11,27 +11,13 @@ from inlayfit.errors import NotADrawingError
 from inlayfit.formats.contract import ReadOptions, ReadResult
 from inlayfit.formats.dxf_open import looks_like_dxf, read_file_bytes
 from inlayfit.formats.dxf_read import read_dxf_bytes
+from inlayfit.formats.other_kinds import why_no_drawing
 from inlayfit.formats.points_read import looks_like_points, read_points_text
 from inlayfit.formats.svg_read import read_svg_text
-from inlayfit.wording import Worded
 
 _DEFAULT = ReadOptions()
 _LOOKED_AT = 1 << 20
 _GZIP = b"\x1f\x8b"
-_OTHERS: tuple[tuple[bytes, Worded], ...] = (
-    (b"AC10", Worded("a DWG drawing")),
-    (b"%PDF", Worded("a PDF")),
-    (b"%!PS", Worded("a PostScript file")),
-    (b"\x89PNG", Worded("a picture (PNG)")),
-    (b"\xff\xd8\xff", Worded("a picture (JPEG)")),
-    (b"GIF8", Worded("a picture (GIF)")),
-    (b"BM", Worded("a picture (BMP)")),
-    (b"ISO-10303-21", Worded("a STEP model")),
-    (b"solid ", Worded("a three-dimensional model (STL)")),
-    (b"PK\x03\x04", Worded("a packed folder (ZIP)")),
-    (b"<!DOCTYPE html", Worded("a web page")),
-    (b"<html", Worded("a web page")),
-)
 
 
 def read_drawing(path: Path, options: ReadOptions = _DEFAULT) -> ReadResult:
@@ -54,7 +40,7 @@ def read_drawing_bytes(data: bytes, path: Path, options: ReadOptions = _DEFAULT)
         return read_svg_text(data, source=path, options=options)
     if looks_like_points(data):
         return read_points_text(data, path, options)
-    raise NotADrawingError(_what_it_is(data, path), path=path)
+    raise NotADrawingError(why_no_drawing(data, path.name), path=path)
 
 
 def looks_like_svg(data: bytes) -> bool:
@@ -66,14 +52,3 @@ def looks_like_svg(data: bytes) -> bool:
         head = head.replace(b"\0", b"")
     start = head.lstrip(b"\xef\xbb\xbf\xff\xfe \t\r\n")
     return start.startswith(b"<") and (b"<svg" in head or b":svg" in head)
-
-
-def _what_it_is(data: bytes, path: Path) -> str:
-    start = data.lstrip(b"\xef\xbb\xbf \t\r\n")
-    for mark, what in _OTHERS:
-        if start[: len(mark)].lower() == mark.lower():
-            return Worded("“{name}” is {what}; save the drawing as DXF or SVG.", name=path.name, what=what)
-    return Worded(
-        "“{name}” is neither DXF nor SVG nor a table of points; save the drawing as DXF or SVG.",
-        name=path.name,
-    )

@@ -491,16 +491,48 @@
  <context>
   <name>content</name>
   <message>
-   <source>{0}: {1}</source>
-   <translation>{0}: {1}</translation>
+   <source>“{0}” lies on another computer; save it on this one first.</source>
+   <translation>„{0}“ liegt auf einem anderen Rechner; zuerst auf diesem sichern.</translation>
+  </message>
+  <message>
+   <source>This text is no drawing; drop the text of an SVG or DXF.</source>
+   <translation>Dieser Text ist keine Zeichnung; den Text einer SVG oder DXF fallen lassen.</translation>
+  </message>
+  <message>
+   <source>a project</source>
+   <translation>ein Projekt</translation>
+  </message>
+  <message>
+   <source>“{0}” is a project; drop it alone.</source>
+   <translation>„{0}“ ist ein Projekt; es allein fallen lassen.</translation>
+  </message>
+  <message>
+   <source>Open the project</source>
+   <translation>Das Projekt öffnen</translation>
   </message>
   <message>
    <source>{0} drawings</source>
    <translation>{0} Zeichnungen</translation>
   </message>
   <message>
-   <source>a project</source>
-   <translation>ein Projekt</translation>
+   <source>{0}: {1}</source>
+   <translation>{0}: {1}</translation>
+  </message>
+  <message>
+   <source>This cannot be used</source>
+   <translation>Das ist nicht zu gebrauchen</translation>
+  </message>
+  <message>
+   <source>“{0}” is a folder; drop the drawings in it.</source>
+   <translation>„{0}“ ist ein Ordner; die Zeichnungen darin fallen lassen.</translation>
+  </message>
+  <message>
+   <source>“{0}” cannot be read; look whether it is there and yours to read.</source>
+   <translation>„{0}“ ist nicht lesbar; nachsehen, ob die Datei da ist und gelesen werden darf.</translation>
+  </message>
+  <message>
+   <source>“{0}” is empty; save the drawing again.</source>
+   <translation>„{0}“ ist leer; die Zeichnung noch einmal sichern.</translation>
   </message>
   <message>
    <source>a DXF drawing</source>
@@ -509,6 +541,10 @@
   <message>
    <source>an SVG drawing</source>
    <translation>eine SVG-Zeichnung</translation>
+  </message>
+  <message>
+   <source>a table of points</source>
+   <translation>eine Punktetabelle</translation>
   </message>
  </context>
  <context>

@@ -4,14 +4,11 @@ import datetime
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QMimeData, QUrl
 
-from inlayfit.app.content import kind_of, offer_for
 from inlayfit.app.recent import MOST, RecentWork, read_recent, small_picture, with_work, write_recent
 from inlayfit.app.words import counted, when_words
-from inlayfit.document.project_file import to_bytes
 from inlayfit.document.state import State
-from tests.app.conftest import FEET, LEAF, discs
+from tests.app.conftest import discs
 
 
 def test_read_after_write_is_the_same_list(tmp_path: Path) -> None:
@@ -45,30 +42,6 @@ def test_a_small_picture_fits_its_square() -> None:
     numbers = [v for ring in small_picture(discs(3)) for v in ring]
     assert min(numbers) >= -0.1
     assert max(numbers) <= 100.1
-
-
-def test_content_decides_what_a_file_is(tmp_path: Path) -> None:
-    assert kind_of(LEAF.read_bytes()[:2048]) == "an SVG drawing"
-    assert kind_of(FEET.read_bytes()[:2048]) == "a DXF drawing"
-    assert kind_of(to_bytes(discs())[:2048]) == "a project"
-    assert kind_of("\ufeff<?xml version='1.0'?><svg/>".encode("utf-16")) == "an SVG drawing"
-    for other in (b"", b"hello", b"%PDF-1.4", b"\x89PNG", b"{}"):
-        assert kind_of(other) == ""
-
-
-def test_an_offer_says_what_will_come(tmp_path: Path) -> None:
-    renamed = tmp_path / "thing.png"
-    renamed.write_bytes(LEAF.read_bytes())
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(renamed))])
-    offer = offer_for(data)
-    assert offer is not None
-    assert offer.sentence == "thing.png: an SVG drawing"
-    data.setUrls([QUrl.fromLocalFile(str(tmp_path / "none.svg"))])
-    assert offer_for(data) is None
-    text = QMimeData()
-    text.setText("hello")
-    assert offer_for(text) is None
 
 
 def test_moments_are_said_as_one_says_them() -> None:

@@ -8,7 +8,7 @@ from enum import StrEnum
 from typing import TypeAlias
 
 from PySide6.QtCore import QCoreApplication, QMimeData, QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtGui import QDropEvent, QPainter, QPen
 
 from inlayfit.app import theme
 from inlayfit.app.theme import Tokens, colour
@@ -23,9 +23,17 @@ class DropUse(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class DropOffer:
-    """What would be dropped: a sentence about its content ("Drawing with 3 outlines, in mm")."""
+    """What would be dropped.
+
+    Attributes:
+        sentence: about its content ("leaf.svg: an SVG drawing"), or why it cannot be used.
+        heading: what a drop does wherever it falls, if the halves mean nothing for it; else "".
+        is_refused: whether nothing of it can be used.
+    """
 
     sentence: str = ""
+    heading: str = ""
+    is_refused: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +79,9 @@ def paint_drop_halves(
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.fillRect(area, colour(look.canvas))
     inner = area.adjusted(16, 16, -16, -16)
+    if offer.heading:
+        paint_whole(painter, inner, look, offer)
+        return
     half = (inner.width() - 16) / 2
     boxes = {
         DropUse.POCKET: QRectF(inner.left(), inner.top(), half, inner.height()),
@@ -91,6 +102,28 @@ def paint_drop_halves(
         painter.setFont(theme.font(theme.BASE))
         painter.setPen(colour(look.muted))
         painter.drawText(box.adjusted(12, box.height() / 2 + 58, -12, 0), _TOP, offer.sentence)
+
+
+def paint_whole(painter: QPainter, box: QRectF, look: Tokens, offer: DropOffer) -> None:
+    """Paint one field for a drop that is the same everywhere, or that is refused."""
+    line = look.blocks if offer.is_refused else look.focus
+    painter.setBrush(colour(look.panel if offer.is_refused else look.accent_soft))
+    painter.setPen(QPen(colour(line), 2))
+    painter.drawRoundedRect(box, 8, 8)
+    painter.setPen(colour(look.text))
+    painter.setFont(theme.font(theme.TypeSize(19, theme.TITLE.weight)))
+    painter.drawText(box.adjusted(16, box.height() / 2 - 34, -16, 0), _TOP, offer.heading)
+    painter.setFont(theme.font(theme.BASE))
+    painter.drawText(box.adjusted(24, box.height() / 2 + 2, -24, 0), _TOP, offer.sentence)
+
+
+def answer(event: QDropEvent, offer: DropOffer) -> None:
+    """Answer a drag or drop: copied, or followed so that it can be said why not (its pointer says no).
+
+    Never moved, whatever the other program proposes: told that, it may delete its file.
+    """
+    event.setDropAction(Qt.DropAction.IgnoreAction if offer.is_refused else Qt.DropAction.CopyAction)
+    event.accept()
 
 
 _TOP = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap

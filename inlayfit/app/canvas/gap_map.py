@@ -37,6 +37,7 @@ from inlayfit.app.canvas.drop_halves import (
     DropOffer,
     DropReader,
     DropUse,
+    answer,
     any_file_or_text,
     dropped,
     paint_drop_halves,
@@ -82,6 +83,8 @@ class GapMapView(MovingCanvas):
     measuring_changed = Signal(bool)
     drawing_dropped = Signal(object)
     """A `Dropped`."""
+    drop_refused = Signal(str)
+    """What hovered here and cannot be used is gone again; one sentence."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -404,29 +407,32 @@ class GapMapView(MovingCanvas):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         self._drop_offer = self._drop_reader(event.mimeData())
-        if self._drop_offer is not None:
-            self._drop_use = use_at(QRectF(self.rect()), event.position())
-            event.acceptProposedAction()
-            self.update()
+        self._follow_drag(event)
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        self._follow_drag(event)
+
+    def _follow_drag(self, event: QDropEvent) -> None:
         if self._drop_offer is not None:
             self._drop_use = use_at(QRectF(self.rect()), event.position())
-            event.acceptProposedAction()
+            answer(event, self._drop_offer)
             self.update()
 
     def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
         self._end_drop()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        use = use_at(QRectF(self.rect()), event.position())
+        offer, use = self._drop_offer, use_at(QRectF(self.rect()), event.position())
         content = dropped(event.mimeData(), use)
-        event.acceptProposedAction()
+        answer(event, offer or DropOffer())
         self._end_drop()
-        self.drawing_dropped.emit(content)
+        if offer is None or not offer.is_refused:
+            self.drawing_dropped.emit(content)
 
     def _end_drop(self) -> None:
-        self._drop_offer = self._drop_use = None
+        offer, self._drop_offer, self._drop_use = self._drop_offer, None, None
+        if offer is not None and offer.is_refused:
+            self.drop_refused.emit(offer.sentence)
         self.update()
 
     # --- painting ---

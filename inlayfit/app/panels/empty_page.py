@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
+from inlayfit.app.canvas.drop_halves import DropOffer, paint_whole
 from inlayfit.app.recent import RecentWork
 from inlayfit.fit.result import Half
 from inlayfit.shipped import shipped_folder
@@ -49,21 +50,21 @@ class DropHalves(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._hovered: Half | None = None
-        self._content = ""
+        self._offer: DropOffer | None = None
         self.setMinimumHeight(200)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Drop an outline: left half as pocket, right half as plug"))
 
-    def hover(self, half: Half | None, content: str = "") -> None:
-        """Mark the half below the pointer, and say what would be dropped there."""
-        if (half, content) != (self._hovered, self._content):
-            self._hovered, self._content = half, content
+    def hover(self, half: Half | None, offer: DropOffer | None = None) -> None:
+        """Mark the half below the pointer, and say what would be dropped there, or why it cannot be."""
+        if (half, offer) != (self._hovered, self._offer):
+            self._hovered, self._offer = half, offer
             self.update()
 
     @property
     def hovered(self) -> tuple[Half | None, str]:
         """The half that is marked, and what would be dropped there."""
-        return self._hovered, self._content
+        return self._hovered, "" if self._offer is None else self._offer.sentence
 
     def sizeHint(self) -> QSize:
         return QSize(820, 340)
@@ -73,6 +74,9 @@ class DropHalves(QFrame):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         middle = self.width() / 2
+        if self._offer is not None and self._offer.heading:
+            paint_whole(painter, QRectF(self.rect()).adjusted(8, 8, -8, -8), look, self._offer)
+            return
         self._paint_half(painter, look, QRectF(0, 0, middle, self.height()), Half.POCKET)
         self._paint_half(painter, look, QRectF(middle, 0, middle, self.height()), Half.PLUG)
         painter.setPen(QPen(theme.colour(look.hairline), 1))
@@ -98,7 +102,7 @@ class DropHalves(QFrame):
         )
         if self._hovered is half:
             words = self.tr("Use as pocket") if is_pocket else self.tr("Use as plug")
-            words = f"{words}: {self._content}" if self._content else words
+            words = f"{words}: {self._offer.sentence}" if self._offer is not None else words
         painter.drawText(area.adjusted(0, 18, 0, 0), int(Qt.AlignmentFlag.AlignHCenter), words)
         leaf = leaf_path()
         size = leaf.boundingRect().size()
