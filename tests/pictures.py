@@ -69,18 +69,17 @@ def _scenes() -> dict[str, GapScene]:
     solved = solve(outline.region, spec)
     x, y = outline.region.shape.centroid.coords[0]
     stretched = affinity.scale(solved.pocket.outline.shape, 1 + 0.09 / size, 1 - 0.12 / size, origin=(x, y))
-    pocket = Region.of(stretched)
+    larger = Region.of(stretched)
     measured = replace(
         solved,
-        pocket=replace(solved.pocket, outline=pocket),
-        gap=gap_map(pocket, solved.plug.outline),
+        pocket=replace(solved.pocket, outline=larger),
+        gap=gap_map(larger, solved.plug.outline),
     )
-    words = {
-        "pocket_words": ("cherry pocket", "already cut, stays"),
-        "plug_words": ("copper plug", "may move"),
-    }
+    pocket, plug = ("cherry pocket", "already cut, stays"), ("copper plug", "may move")
     return {
-        name: GapScene.of((FittingScene.of_result("leaf", "Leaf", result, **words),))
+        name: GapScene.of(
+            (FittingScene.of_result("leaf", "Leaf", result, pocket_words=pocket, plug_words=plug),)
+        )
         for name, result in (("exact", solved), ("measured", measured))
     }
 

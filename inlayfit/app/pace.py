@@ -5,10 +5,13 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, QTimer
+from PySide6.QtCore import QObject, Qt, QTimer
 
 READING_MS = 100
 """Words and numbers that change more often than ten times a second cannot be read (common practice)."""
+
+FRAME_MS = 15
+"""A little less than a frame of a screen that shows sixty a second."""
 
 
 class Pace(QObject):
@@ -21,6 +24,7 @@ class Pace(QObject):
         self._last = -self._every
         self._clock = QTimer(self)
         self._clock.setSingleShot(True)
+        self._clock.setTimerType(Qt.TimerType.PreciseTimer)
         self._clock.timeout.connect(self.now)
 
     def ask(self) -> None:

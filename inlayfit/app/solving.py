@@ -126,7 +126,8 @@ def solve_chosen(
             )
             continue
         spec = fitting.spec if with_passes or not is_preview else _without_passes(fitting.spec)
-        answers[fitting.outline_id] = _solve_one(outline, fitting, spec, is_preview, progress)
+        before = old.scene if old is not None and is_preview else None
+        answers[fitting.outline_id] = _solve_one(outline, fitting, spec, before, is_preview, progress)
     return Solution(state, MappingProxyType(answers), is_preview)
 
 
@@ -136,7 +137,12 @@ def _without_passes(spec: FitSpec) -> FitSpec:
 
 
 def _solve_one(
-    outline: Outline, fitting: Fitting, spec: FitSpec, is_preview: bool, progress: Progress
+    outline: Outline,
+    fitting: Fitting,
+    spec: FitSpec,
+    before: FittingScene | None,
+    is_preview: bool,
+    progress: Progress,
 ) -> Solved:
     from inlayfit.fit.solve import solve  # heavy; the window is shown before it is needed
 
@@ -147,7 +153,7 @@ def _solve_one(
         progress.raise_if_cancelled()
         return Solved(outline, fitting.spec, None, error.message)
     progress.raise_if_cancelled()
-    return Solved(outline, fitting.spec, result, scene=picture_of(outline, fitting, result))
+    return Solved(outline, fitting.spec, result, scene=picture_of(outline, fitting, result, before=before))
 
 
 def _seat_one(
@@ -196,14 +202,17 @@ def _seating_of(fitting: Fitting, plug: Outline | None) -> Seating | None:
     return None if plug is None or fitting.made is None else fitting.made.seating
 
 
-def picture_of(outline: Outline, fitting: Fitting, result: FitResult) -> FittingScene:
-    """What the gap map shows of an answer."""
+def picture_of(
+    outline: Outline, fitting: Fitting, result: FitResult, *, before: FittingScene | None = None
+) -> FittingScene:
+    """What the gap map shows of an answer; `before` is a scene of the same fitting that differs little."""
     return FittingScene.of_result(
         outline.id,
         outline.name or outline.id,
         result,
         pocket_words=half_lines(fitting, Half.POCKET),
         plug_words=half_lines(fitting, Half.PLUG),
+        before=before,
     )
 
 

@@ -24,11 +24,11 @@ from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPointF, Qt, QTimer
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPointF, Qt, QTimer, Slot
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QWidget
 
-from inlayfit.app.session import Session
+from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.paint_ruler import band_rect, x_of
 from inlayfit.app.window import MainWindow
@@ -141,7 +141,8 @@ class Watch(QObject):
         super().__init__()
         self._painted: Counter[str] = Counter()
         self._last_answer: object = None
-        self._states: list[State] = []
+        self._moves = 0
+        self._states: list[tuple[State, int]] = []
         self._map_moves = 0
         parts = {
             "map": self.window.work.map,
@@ -161,11 +162,13 @@ class Watch(QObject):
     def start(self) -> None:
         for part in self._watched:
             part.installEventFilter(self)
+        self.window.session.state_changed.connect(self._on_session_state_changed)
         self._ticks.append(time.perf_counter())
         self._clock.start(_TICK_MS)
 
     def stop(self) -> None:
         self._clock.stop()
+        self.window.session.state_changed.disconnect(self._on_session_state_changed)
         self._ticks.append(time.perf_counter())
         for part in self._watched:
             part.removeEventFilter(self)
@@ -187,8 +190,8 @@ class Watch(QObject):
             self._painted[name] += 1
             return bool(self._paints[name](part, event))
         if kind == QEvent.Type.MouseMove and name == "ruler":
+            self._moves += 1
             self._moved(part, event)
-            self._states.append(self.window.session.shown)
             return True
         return False
 
@@ -203,14 +206,18 @@ class Watch(QObject):
                 self._last_answer = solution
                 self.answers += 1
             self._map_moves = self._moves_in(solution.state)
-        self.shown.append((time.perf_counter(), self._map_moves, len(self._states)))
+        self.shown.append((time.perf_counter(), self._map_moves, self._moves))
 
     def _moves_in(self, state: State) -> int:
-        """How many moves had been made when this state was shown."""
-        for number in range(len(self._states), self._map_moves, -1):
-            if self._states[number - 1] is state:
-                return number
+        """How many moves had been made when this state was shown first."""
+        for shown, moves in reversed(self._states):
+            if shown is state:
+                return moves
         return self._map_moves
+
+    @Slot(object)
+    def _on_session_state_changed(self, change: Change) -> None:
+        self._states.append((change.after, self._moves))
 
 
 def _sent(part: QObject, event: QEvent) -> bool:

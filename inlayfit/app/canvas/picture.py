@@ -32,7 +32,7 @@ from inlayfit.app.canvas.polylines import (
     strips,
     thinned,
 )
-from inlayfit.app.canvas.scene import FittingScene, GapScene, Shape, Wall
+from inlayfit.app.canvas.scene import FittingScene, GapScene, Pieces, Shape, Wall
 from inlayfit.app.canvas.view_transform import Box, ViewTransform
 from inlayfit.fit.classes import classify
 from inlayfit.geometry.path import Points
@@ -217,15 +217,10 @@ def _joined_outlines(shapes: tuple[Shape, ...], view: ViewTransform, box: Box, g
     return joined
 
 
-def _pieces(shapes: tuple[Shape, ...], view: ViewTransform, box: Box) -> tuple[QPainterPath, ...]:
+def _pieces(pieces: Pieces, view: ViewTransform, box: Box) -> tuple[QPainterPath, ...]:
     """A path for each piece that is large enough to be seen; small paths are filled much faster."""
-    smallest = _SMALLEST_PIECE_PX / view.scale
-    return tuple(
-        lines_path(rings, closed=True, place=view.points_px)
-        for shape in shapes
-        for rings in shape.polygons_within(box)
-        if np.ptp(rings[0], axis=0).max() >= smallest
-    )
+    seen = pieces.within(box, smallest_mm=_SMALLEST_PIECE_PX / view.scale)
+    return tuple(lines_path(rings, closed=True, place=view.points_px) for rings in seen)
 
 
 def _fitting_picture(

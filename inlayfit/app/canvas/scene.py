@@ -8,10 +8,12 @@ and places for the lettering are found on simplified outlines.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import MultiPolygon, Polygon
 
 from inlayfit.app.canvas.polylines import ring_lengths
@@ -65,23 +67,37 @@ class Shape:
             return self.rings
         return tuple(self.region.within(*box).rings())
 
-    def polygons_within(self, box: Box) -> list[tuple[Points, ...]]:
-        """The rings of each connected piece that reaches into a box."""
-        rings = self.rings
-        pieces, start = [], 0
-        for polygon in self.region.shape.geoms:
-            end = start + 1 + len(polygon.interiors)
-            x0, y0, x1, y1 = polygon.bounds
-            if x1 >= box[0] and x0 <= box[2] and y1 >= box[1] and y0 <= box[3]:
-                pieces.append(rings[start:end])
-            start = end
-        return pieces
-
     def holds(self, x_mm: float, y_mm: float) -> bool:
         """Whether a point lies inside."""
         x0, y0, x1, y1 = self.bounds
         in_box = not self.is_empty and x0 <= x_mm <= x1 and y0 <= y_mm <= y1
         return in_box and bool(shapely.contains_xy(self.region.shape, x_mm, y_mm))
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Pieces:
+    """Many small areas, most of which are never drawn: their rings are taken when they are asked for.
+
+    Attributes:
+        polygons: (n,) of shapely.
+        boxes: (n, 4) x0, y0, x1, y1 of each.
+    """
+
+    polygons: NDArray[np.object_]
+    boxes: Points
+
+    @classmethod
+    def of(cls, regions: Iterable[Region]) -> Pieces:
+        """The connected pieces of all regions."""
+        polygons = shapely.get_parts([region.shape for region in regions])
+        return cls(polygons, shapely.bounds(polygons).reshape(-1, 4))
+
+    def within(self, box: Box, *, smallest_mm: float = 0.0) -> list[list[Points]]:
+        """The rings of each piece that reaches into a box and is not smaller than that either way."""
+        x0, y0, x1, y1 = self.boxes.T
+        inside = (x1 >= box[0]) & (x0 <= box[2]) & (y1 >= box[1]) & (y0 <= box[3])
+        seen = inside & (np.maximum(x1 - x0, y1 - y0) >= smallest_mm)
+        return [Region.of(polygon).rings() for polygon in self.polygons[seen]]
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -176,11 +192,11 @@ class FittingScene:
     min_mm: float = math.nan
     max_mm: float = math.nan
     rough: tuple[Shape, ...] = ()
-    left_over: tuple[Shape, ...] = ()
+    left_over: Pieces = field(default_factory=lambda: Pieces.of(()))
     pocket_pared: Region = field(default_factory=Region.empty)
     plug_pared: Region = field(default_factory=Region.empty)
     relieved: tuple[ReliefCut, ...] = ()
-    relieved_areas: tuple[Shape, ...] = ()
+    relieved_areas: Pieces = field(default_factory=lambda: Pieces.of(()))
     pocket_cutter_mm: float = 0.0
     plug_cutter_mm: float = 0.0
     pocket_label: HalfLabel | None = None
@@ -195,6 +211,7 @@ class FittingScene:
         *,
         pocket_words: tuple[str, ...] = (),
         plug_words: tuple[str, ...] = (),
+        before: FittingScene | None = None,
     ) -> FittingScene:
         """From an answer of the fit. Call it where the fit was solved, not on the GUI thread.
 
@@ -204,6 +221,7 @@ class FittingScene:
             result: the answer.
             pocket_words: lettering for the host, such as ("cherry pocket", "already cut, stays").
             plug_words: lettering for the plug.
+            before: a scene of the same fitting that differs little; its lettering stays where it is.
         """
         spec, gap = result.spec, result.gap
         pocket, plug = Shape.of(result.pocket.outline), Shape.of(result.plug.outline)
@@ -222,15 +240,15 @@ class FittingScene:
             min_mm=gap.min_mm,
             max_mm=gap.max_mm,
             rough=tuple(Shape.of(half.rough) for half in halves if half.rough is not None),
-            left_over=tuple(Shape.of(half.left_over) for half in halves if not half.left_over.is_empty),
+            left_over=Pieces.of(half.left_over for half in halves),
             pocket_pared=_pared(spec.pocket, result.pocket),
             plug_pared=_pared(spec.plug, result.plug),
             relieved=result.reliefs,
-            relieved_areas=tuple(Shape.of(cut.removed) for cut in result.reliefs if not cut.removed.is_empty),
+            relieved_areas=Pieces.of(cut.removed for cut in result.reliefs),
             pocket_cutter_mm=_cutter(spec.pocket),
             plug_cutter_mm=_cutter(spec.plug),
-            pocket_label=_outside_label(pocket, pocket_words),
-            plug_label=_inside_label(plug, plug_words),
+            pocket_label=_outside_label(pocket, pocket_words) if before is None else before.pocket_label,
+            plug_label=_inside_label(plug, plug_words) if before is None else before.plug_label,
         )
 
     @property
