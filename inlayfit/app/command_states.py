@@ -27,6 +27,7 @@ def show_commands(actions: Mapping[str, QAction], session: Session, state: State
         actions[name].setEnabled(state.lead is not None)
     for name in ("read_mm", "read_inch"):
         actions[name].setEnabled(bool(state.source.path))
+    actions["made_plug"].setEnabled(state.lead is not None)
     unit = f"unit_{state.unit.name.lower()}"
     if unit in actions:
         actions[unit].setChecked(True)

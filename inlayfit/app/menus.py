@@ -34,13 +34,13 @@ TABLE: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "&View",
         (
             "fit_view", "zoom_in", "zoom_out", "-", "next_spot", "previous_spot", "-",
-            "show_spot", "show_checks", "show_outlines", "-",
+            "show_spot", "show_checks", "show_outlines", "show_workshop", "-",
             ("&Unit", ("unit_mm", "unit_inch", "unit_thou")),
             ("&Colours", ("theme_system", "theme_light", "theme_dark", "theme_contrast")),
             "-", "next_panel", "previous_panel",
         ),
     ),
-    ("H&alves", ("use_pocket", "use_plug", "-", "measured", "-", "read_mm", "read_inch")),
+    ("H&alves", ("use_pocket", "use_plug", "made_plug", "-", "measured", "-", "read_mm", "read_inch")),
     ("&Help", ("guide", "shortcuts", "-", "about")),
 )  # fmt: skip
 

@@ -34,9 +34,7 @@ class SceneSource:
             else:
                 fittings.append(_lettered(answer.scene, fitting))
         shown = {scene.key for scene in fittings}
-        shown |= {
-            plug.id for f in state.chosen_fittings if f.outline_id in shown and (plug := state.made_plug(f))
-        }
+        shown |= _seated_plugs(state, shown)
         outlines = tuple(
             OutlineScene(o.id, o.name or o.id, self._shape(o)) for o in state.outlines if o.id not in shown
         )

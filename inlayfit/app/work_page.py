@@ -25,7 +25,9 @@ from inlayfit.app.panels.sentence_bar import SentenceBar
 from inlayfit.app.panels.side_panel import SidePanel
 from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
+from inlayfit.app.panels.turns_panel import TurnsPanel
 from inlayfit.app.panels.verdict_bar import VerdictBar
+from inlayfit.app.panels.workshop_panel import WorkshopPanel
 from inlayfit.app.rereading import Rereading
 from inlayfit.app.scene_source import SceneSource
 from inlayfit.app.session import Change, Session
@@ -79,8 +81,10 @@ class WorkPage(QWidget):
         self.overlays = OverlayButtons(self.map)
         self.legend = Legend()
         self.spot = SpotPanel(session)
-        self.checks_panel = ChecksPanel()
+        self.turns = TurnsPanel(session)
+        self.checks_panel = ChecksPanel(foot=self.turns)
         self.outlines = OutlinesPanel(session)
+        self.workshop = WorkshopPanel(session)
         self.ruler = RulerBar(session)
 
     def _lay_out(self) -> None:
@@ -88,6 +92,7 @@ class WorkPage(QWidget):
         self.spot_tab = self.side.add_page(self.tr("Spot"), self.spot)
         self.checks_tab = self.side.add_page(self.tr("Checks"), self.checks_panel)
         self.outlines_tab = self.side.add_page(self.tr("Outlines"), self.outlines)
+        self.workshop_tab = self.side.add_page(self.tr("Workshop"), self.workshop)
         self.side.setMinimumWidth(_NARROW_SIDE_WIDTH_PX)
         canvas = QWidget()
         column = QVBoxLayout(canvas)
@@ -195,7 +200,8 @@ class WorkPage(QWidget):
         self.verdict_bar.show_verdict(verdict(state, results, self.checks, core), is_stale=session.is_stale)
         names = {o.id: o.name or o.id for o in state.outlines} if len(state.chosen) > 1 else {}
         if not solution.is_preview or self.checks_panel.isVisible():
-            self.checks_panel.show_checks(self.checks, names)
+            is_made = state.lead is not None and state.lead.both_made
+            self.checks_panel.show_checks(self.checks, names, is_made=is_made)
         self._show_open_checks()
         if state.lead is not None:
             self.map.set_summary(sentence(state.lead, state.unit, core))

@@ -142,12 +142,12 @@ def _of_made_halves(
     how = meeting(result)
     if worst is not None and worst.finding.severity is Severity.BLOCK and how is not Meeting.BINDS:
         return None
-    tightest = _pair(result.gap.min_mm, state.unit, say)
+    tightest = pair_words(result.gap.min_mm, state.unit, say)
     if how is Meeting.BINDS:
-        words = say("It binds by {0}.").format(_pair(-result.gap.min_mm, state.unit, say))
+        words = say("It binds by {0}.").format(pair_words(-result.gap.min_mm, state.unit, say))
         return Verdict(Answer.BLOCKED, say("Will not go in as it is."), words, worst)
     explanation = say("Tightest {0}, loosest {1}.").format(
-        tightest, _pair(result.gap.max_mm, state.unit, say)
+        tightest, pair_words(result.gap.max_mm, state.unit, say)
     )
     if how is Meeting.AS_WANTED:
         is_press = lead.spec.clearance_mm < 0
@@ -162,13 +162,13 @@ def _tightest_words(state: State, results: Mapping[str, FitResult], say: Say) ->
     if not gaps:
         return ""
     gap = min(gaps, key=lambda g: g.min_mm)
-    tightest = _pair(gap.min_mm, state.unit, say)
+    tightest = pair_words(gap.min_mm, state.unit, say)
     if len(gaps) > 1:
         return say("Tightest {0}, over {1} fittings.").format(tightest, len(gaps))
-    return say("Tightest {0}, loosest {1}.").format(tightest, _pair(gap.max_mm, state.unit, say))
+    return say("Tightest {0}, loosest {1}.").format(tightest, pair_words(gap.max_mm, state.unit, say))
 
 
-def _pair(gap_mm: float, unit: Unit, say: Say) -> str:
+def pair_words(gap_mm: float, unit: Unit, say: Say) -> str:
     """A gap as always shown: per side, and overall beside it."""
     side, overall = format_length(gap_mm, unit), overall_words(gap_mm, unit)
     return say("{0} per side ({1} overall)").format(side, overall)

@@ -321,6 +321,14 @@
    <translation>Die Umrisse als Liste.</translation>
   </message>
   <message>
+   <source>Show the &amp;workshop</source>
+   <translation>&amp;Werkstatt zeigen</translation>
+  </message>
+  <message>
+   <source>Errors, passes, many parts.</source>
+   <translation>Fehler, Durchgänge, viele Teile.</translation>
+  </message>
+  <message>
    <source>Next pa&amp;nel</source>
    <translation>Nächster &amp;Bereich</translation>
   </message>
@@ -415,6 +423,14 @@
   <message>
    <source>It is made already; the pocket is cut to fit it.</source>
    <translation>Es gibt sie schon; die Tasche wird passend geschnitten.</translation>
+  </message>
+  <message>
+   <source>Plug from a &amp;drawing…</source>
+   <translation>Einlage aus &amp;Zeichnung…</translation>
+  </message>
+  <message>
+   <source>For two made halves: reads the outline of the plug.</source>
+   <translation>Für zwei gefertigte Hälften: liest den Umriss der Einlage.</translation>
   </message>
   <message>
    <source>Pocket as &amp;measured…</source>
@@ -1674,6 +1690,10 @@
    <translation>Dem Schneiden steht nichts im Weg.</translation>
   </message>
   <message>
+   <source>At the bench</source>
+   <translation>An der Werkbank</translation>
+  </message>
+  <message>
    <source>Before cutting</source>
    <translation>Vor dem Schneiden</translation>
   </message>
@@ -1839,6 +1859,55 @@
   <message>
    <source>Outlines of the drawing</source>
    <translation>Umrisse der Zeichnung</translation>
+  </message>
+ </context>
+ <context>
+  <name>PartsView</name>
+  <message>
+   <source>Share of parts with the wanted feel</source>
+   <translation>Anteil der Teile mit dem gewollten Sitz</translation>
+  </message>
+  <message>
+   <source>At worst</source>
+   <translation>Schlimmstenfalls</translation>
+  </message>
+  <message>
+   <source>Root sum square</source>
+   <translation>Wurzel der Quadratsumme</translation>
+  </message>
+  <message>
+   <source>Largest error</source>
+   <translation>Größter Fehler</translation>
+  </message>
+  <message>
+   <source>{0} % of parts have the wanted feel: {1}.</source>
+   <translation>{0} % der Teile sitzen wie gewollt: {1}.</translation>
+  </message>
+  <message>
+   <source>tighter</source>
+   <translation>enger</translation>
+  </message>
+  <message>
+   <source>looser</source>
+   <translation>loser</translation>
+  </message>
+  <message>
+   <source>{0} to {1} {4} per side
+({2} to {3} overall)</source>
+   <translation>{0} bis {1} {4} je Seite
+({2} bis {3} gesamt)</translation>
+  </message>
+  <message>
+   <source>Stop adjusting: a change would be smaller than what your machine repeats to.</source>
+   <translation>Nicht weiter nachstellen: eine Änderung wäre kleiner als das, worauf Ihre Maschine wiederholt.</translation>
+  </message>
+  <message>
+   <source>Add {0} of clearance.</source>
+   <translation>{0} mehr Spiel geben.</translation>
+  </message>
+  <message>
+   <source>Take off {0} of clearance.</source>
+   <translation>{0} Spiel wegnehmen.</translation>
   </message>
  </context>
  <context>
@@ -2254,6 +2323,37 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   </message>
  </context>
  <context>
+  <name>TurnsPanel</name>
+  <message>
+   <source>Turned and flipped</source>
+   <translation>Gedreht und gewendet</translation>
+  </message>
+  <message>
+   <source>Round, but it does not go in at every turn: mark plug and pocket.</source>
+   <translation>Rund, geht aber nicht in jeder Drehung hinein: Einlage und Tasche zeichnen.</translation>
+  </message>
+  <message>
+   <source>Round: it goes in at any turn.</source>
+   <translation>Rund: geht in jeder Drehung hinein.</translation>
+  </message>
+  <message>
+   <source>It goes in one way only, and looks it.</source>
+   <translation>Geht nur auf eine Weise hinein, und das sieht man.</translation>
+  </message>
+  <message>
+   <source>{0} and {1} more</source>
+   <translation>{0} und {1} weitere</translation>
+  </message>
+  <message>
+   <source>It looks the same {0}, but does not go in every way: mark plug and pocket.</source>
+   <translation>Sieht gleich aus: {0}; geht aber nicht jedes Mal hinein: Einlage und Tasche zeichnen.</translation>
+  </message>
+  <message>
+   <source>It looks the same {0}, and goes in each way.</source>
+   <translation>Sieht gleich aus: {0}; geht jedes Mal hinein.</translation>
+  </message>
+ </context>
+ <context>
   <name>VerdictBar</name>
   <message>
    <source>Verdict</source>
@@ -2274,6 +2374,177 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Preview.</source>
    <translation>Vorschau.</translation>
+  </message>
+ </context>
+ <context>
+  <name>WorkshopPanel</name>
+  <message>
+   <source>What the machine gets wrong</source>
+   <translation>Was die Maschine falsch macht</translation>
+  </message>
+  <message>
+   <source>How it is cut</source>
+   <translation>Wie geschnitten wird</translation>
+  </message>
+  <message>
+   <source>Cutter known to ±</source>
+   <translation>Fräser bekannt auf ±</translation>
+  </message>
+  <message>
+   <source>How well its diameter is measured. An error here moves the clearance per side by its full amount, if one cutter cuts both halves.</source>
+   <translation>Wie genau sein Durchmesser gemessen ist. Ein Fehler hier ändert das Spiel je Seite um seinen vollen Betrag, wenn ein Fräser beide Hälften schneidet.</translation>
+  </message>
+  <message>
+   <source>Runout</source>
+   <translation>Rundlauf</translation>
+  </message>
+  <message>
+   <source>Total reading of a dial gauge on the turning cutter. It cuts wider than it measures.</source>
+   <translation>Ganzer Ausschlag einer Messuhr am drehenden Fräser. Er schneidet breiter, als er misst.</translation>
+  </message>
+  <message>
+   <source>Diameter on the label</source>
+   <translation>Durchmesser auf dem Schild</translation>
+  </message>
+  <message>
+   <source>What the machine's program reckons with, if that is not the measured diameter; else 0.</source>
+   <translation>Womit das Programm der Maschine rechnet, wenn das nicht der gemessene Durchmesser ist; sonst 0.</translation>
+  </message>
+  <message>
+   <source>A width repeats to ±</source>
+   <translation>Eine Breite wiederholt sich auf ±</translation>
+  </message>
+  <message>
+   <source>How closely the width of one half comes out again. Below it, adjusting is guesswork.</source>
+   <translation>Wie genau die Breite einer Hälfte wieder gelingt. Darunter ist Nachstellen Raterei.</translation>
+  </message>
+  <message>
+   <source>Thickness varies by ±</source>
+   <translation>Dicke schwankt um ±</translation>
+  </message>
+  <message>
+   <source>That of the stock. It counts where a tapered kerf makes the walls lean.</source>
+   <translation>Die des Materials. Sie zählt, wo eine schräge Schnittfuge die Wände neigt.</translation>
+  </message>
+  <message>
+   <source>How far the temperature may be from the one at which the halves were measured.</source>
+   <translation>Wie weit die Temperatur von der abliegen kann, bei der die Hälften gemessen wurden.</translation>
+  </message>
+  <message>
+   <source>Temperature varies by ±</source>
+   <translation>Temperatur schwankt um ±</translation>
+  </message>
+  <message>
+   <source>Expansion of the plug less that of the host, in millionths per kelvin.</source>
+   <translation>Ausdehnung der Einlage weniger die des Trägers, in Millionsteln je Kelvin.</translation>
+  </message>
+  <message>
+   <source>Expansion of the plug less the host</source>
+   <translation>Ausdehnung der Einlage weniger die des Trägers</translation>
+  </message>
+  <message>
+   <source>The cutter is known to ± {cutter} and runs out by {runout}; its label says {label}. A width comes out again to ± {repeats}, the stock's thickness to ± {thickness}. It gets warmer or colder by ± {kelvin}, and the plug grows by {expansion} more than the host.</source>
+   <translation>Der Fräser ist bekannt auf ± {cutter} und schlägt um {runout} aus; auf seinem Schild steht {label}. Eine Breite gelingt wieder auf ± {repeats}, die Dicke des Materials auf ± {thickness}. Es wird wärmer oder kälter um ± {kelvin}, und die Einlage wächst um {expansion} mehr als der Träger.</translation>
+  </message>
+  <message>
+   <source>Depth of the pocket: the same number as in the stack.</source>
+   <translation>Tiefe der Tasche: dieselbe Zahl wie im Aufbau.</translation>
+  </message>
+  <message>
+   <source>Depth of the pocket</source>
+   <translation>Tiefe der Tasche</translation>
+  </message>
+  <message>
+   <source>Depth per pass</source>
+   <translation>Tiefe je Durchgang</translation>
+  </message>
+  <message>
+   <source>Most that one pass takes; 0 if open.</source>
+   <translation>So viel nimmt ein Durchgang höchstens; 0, wenn das offen ist.</translation>
+  </message>
+  <message>
+   <source>Left on the floor</source>
+   <translation>Am Boden bleibt</translation>
+  </message>
+  <message>
+   <source>Stock that the passes leave on the floor, for a last pass of its own.</source>
+   <translation>Material, das die Durchgänge am Boden lassen, für einen eigenen letzten.</translation>
+  </message>
+  <message>
+   <source>Floor fillet</source>
+   <translation>Bodenkehle</translation>
+  </message>
+  <message>
+   <source>Radius that a worn cutter leaves between wall and floor. A sharp edge of the plug rides up on it.</source>
+   <translation>Radius, den ein stumpfer Fräser zwischen Wand und Boden lässt. Eine scharfe Kante der Einlage reitet darauf auf.</translation>
+  </message>
+  <message>
+   <source>Width of the chamfer that lets the plug down over a floor fillet.</source>
+   <translation>Breite der Fase, mit der die Einlage über eine Bodenkehle hinunterkommt.</translation>
+  </message>
+  <message>
+   <source>Break of the plug's lower edge</source>
+   <translation>Fase an der Unterkante der Einlage</translation>
+  </message>
+  <message>
+   <source>How much wider the cut of a beam is on the show side than on the bed side.</source>
+   <translation>Um wie viel die Fuge eines Strahls auf der Sichtseite breiter ist als auf der Bettseite.</translation>
+  </message>
+  <message>
+   <source>Taper of the kerf</source>
+   <translation>Schräge der Schnittfuge</translation>
+  </message>
+  <message>
+   <source>The pocket is {depth} deep, at most {pass} a pass, with {floor} left for the floor, and the direction is {milling}. A worn cutter leaves a floor fillet of {fillet}; the plug's lower edge is broken by {edge}. The kerf is wider on the show side by {taper}.</source>
+   <translation>Die Tasche ist {depth} tief, höchstens {pass} je Durchgang, {floor} bleiben für den Boden, und die Richtung ist {milling}. Ein stumpfer Fräser lässt eine Bodenkehle von {fillet}; die Unterkante der Einlage ist um {edge} gebrochen. Die Schnittfuge ist auf der Sichtseite um {taper} breiter.</translation>
+  </message>
+  <message>
+   <source>left open</source>
+   <translation>offen gelassen</translation>
+  </message>
+  <message>
+   <source>climb</source>
+   <translation>Gleichlauf</translation>
+  </message>
+  <message>
+   <source>conventional</source>
+   <translation>Gegenlauf</translation>
+  </message>
+  <message>
+   <source>Which way the written contours run. Cut both halves alike, or their errors add up.</source>
+   <translation>Wie herum die geschriebenen Konturen laufen. Schneiden Sie beide Hälften gleich, sonst addieren sich ihre Fehler.</translation>
+  </message>
+  <message>
+   <source>Direction of cut</source>
+   <translation>Schnittrichtung</translation>
+  </message>
+  <message>
+   <source>Warmth counts once both numbers are there.</source>
+   <translation>Wärme zählt, sobald beide Zahlen da sind.</translation>
+  </message>
+  <message>
+   <source>Type what the machine gets wrong, and this says how many parts come out as wanted.</source>
+   <translation>Tippen Sie ein, was die Maschine falsch macht, dann steht hier, wie viele Teile werden wie gewollt.</translation>
+  </message>
+  <message>
+   <source>Nothing can be said of many parts yet; see the checks.</source>
+   <translation>Über viele Teile lässt sich noch nichts sagen; siehe die Prüfungen.</translation>
+  </message>
+  <message>
+   <source>Working it out.</source>
+   <translation>Wird gerechnet.</translation>
+  </message>
+  <message>
+   <source>Both halves are made: what they are, they are. No error is left to come.</source>
+   <translation>Beide Hälften sind gefertigt: sie sind, was sie sind. Kein Fehler kommt mehr dazu.</translation>
+  </message>
+  <message>
+   <source>One pass, to {0} {1}.</source>
+   <translation>Ein Durchgang, auf {0} {1}.</translation>
+  </message>
+  <message>
+   <source>{0} passes, to {1} {2}.</source>
+   <translation>{0} Durchgänge, auf {1} {2}.</translation>
   </message>
  </context>
  <context>
@@ -2821,6 +3092,13 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   </message>
  </context>
  <context>
+  <name>ScatterView</name>
+  <message>
+   <source>Spread of many parts</source>
+   <translation>Streuung vieler Teile</translation>
+  </message>
+ </context>
+ <context>
   <name>StackView</name>
   <message>
    <source>Stack: section through the fitting, not to scale</source>
@@ -2829,6 +3107,17 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>{0}, {1}, between {2} and {3}. {4}. Arrow keys move the {5}.</source>
    <translation>{0}, {1}, zwischen {2} und {3}. {4}. Pfeiltasten bewegen: {5}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>TurnsView</name>
+  <message>
+   <source>Ways to hold the plug that look alike</source>
+   <translation>Lagen der Einlage, die gleich aussehen</translation>
+  </message>
+  <message>
+   <source>as drawn</source>
+   <translation>gezeichnet</translation>
   </message>
  </context>
  <context>
@@ -2882,6 +3171,10 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Outlines</source>
    <translation>Umrisse</translation>
+  </message>
+  <message>
+   <source>Workshop</source>
+   <translation>Werkstatt</translation>
   </message>
   <message>
    <source>Looking for the seat of the plug</source>

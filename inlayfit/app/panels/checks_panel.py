@@ -15,7 +15,7 @@ from inlayfit.app.core_words import core
 from inlayfit.app.panels.verdict_bar import SeveritySign
 from inlayfit.app.reading_fixes import label_for
 from inlayfit.document.verdict import Check
-from inlayfit.finding import Severity
+from inlayfit.finding import Finding, Severity
 
 _MOST_ROWS = 60
 
@@ -93,41 +93,56 @@ class ChecksPanel(QScrollArea):
     show_asked = Signal(object)
     fix_asked = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, foot: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(self.tr("Checks"))
-        self._shown: tuple[tuple[Check, str], ...] = ()
+        self._shown: tuple[tuple[Check, str], ...] | None = None
+        self._list = QWidget()
+        body = QWidget()
+        body.setObjectName("plain")
+        self._column = QVBoxLayout(body)
+        self._column.setContentsMargins(0, 0, 8, 0)
+        self._column.setSpacing(16)
+        self._column.addWidget(self._list)
+        if foot is not None:
+            self._column.addWidget(foot)
+        self._column.addStretch(1)
+        self.setWidget(body)
 
     @property
     def rows(self) -> list[CheckRow]:
         """The rows from the top."""
-        body = self.widget()
-        return [] if body is None else body.findChildren(CheckRow)
+        return self._list.findChildren(CheckRow)
 
-    def show_checks(self, checks: Sequence[Check], names: dict[str, str]) -> None:
-        """Show other checks; `names` says whose, by outline id, if there are several."""
+    def show_checks(self, checks: Sequence[Check], names: dict[str, str], *, is_made: bool = False) -> None:
+        """Show other checks.
+
+        Args:
+            checks: the heaviest first.
+            names: whose they are, by outline id, if there are several.
+            is_made: whether both halves are made, so that nothing is left to cut.
+        """
         pairs = tuple((check, names.get(check.outline_id, "")) for check in checks)
-        if [(c.finding, w, c.fix is None) for c, w in pairs] == [
-            (c.finding, w, c.fix is None) for c, w in self._shown
-        ]:
+        if self._shown is not None and _said(pairs) == _said(self._shown):
             return
         self._shown = pairs
-        of_fit = [pair for pair in pairs if pair[0].outline_id]
-        of_drawing = [pair for pair in pairs if not pair[0].outline_id]
-        body = QWidget()
-        body.setObjectName("plain")
-        column = QVBoxLayout(body)
-        column.setContentsMargins(0, 0, 8, 0)
+        listed = QWidget()
+        column = QVBoxLayout(listed)
+        column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         if not pairs:
             column.addWidget(_wrapped(self.tr("Nothing stands in the way of cutting.")))
-        self._add_group(column, self.tr("Before cutting"), of_fit)
+        title = self.tr("At the bench") if is_made else self.tr("Before cutting")
+        self._add_group(column, title, [pair for pair in pairs if pair[0].outline_id])
+        of_drawing = [pair for pair in pairs if not pair[0].outline_id]
         self._add_group(column, self.tr("Notes on the drawing"), of_drawing)
-        column.addStretch(1)
-        self.setWidget(body)
+        self._column.replaceWidget(self._list, listed)
+        self._list.hide()
+        self._list.deleteLater()
+        self._list = listed
 
     def _add_group(self, column: QVBoxLayout, title: str, pairs: Sequence[tuple[Check, str]]) -> None:
         if not pairs:
@@ -144,6 +159,11 @@ class ChecksPanel(QScrollArea):
         if len(pairs) > _MOST_ROWS:
             more = self.tr("{0} more of the same kind are in the report that the export writes.")
             column.addWidget(_wrapped(more.format(len(pairs) - _MOST_ROWS)))
+
+
+def _said(pairs: Sequence[tuple[Check, str]]) -> list[tuple[Finding, str, bool]]:
+    """What is seen of checks."""
+    return [(check.finding, whose, check.fix is None) for check, whose in pairs]
 
 
 def _wrapped(text: str) -> QLabel:
