@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.session import Session
@@ -47,8 +48,8 @@ def _type(window: MainWindow, qtbot: QtBot, name: str, text: str) -> None:
     window.work.side.show_page(window.work.workshop)
     box.setFocus()
     box.selectAll()
-    qtbot.keyClicks(box.lineEdit(), text)
-    qtbot.keyClick(box.lineEdit(), Qt.Key.Key_Return)
+    QTest.keyClicks(box.lineEdit(), text)
+    QTest.keyClick(box.lineEdit(), Qt.Key.Key_Return)
 
 
 def _codes(window: MainWindow) -> list[str]:
