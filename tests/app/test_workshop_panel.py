@@ -11,8 +11,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Session
-from inlayfit.app.widgets.spoken_form import SpokenForm
 from inlayfit.app.window import MainWindow
 from inlayfit.bench.cutting import Milling
 from inlayfit.cli import main

@@ -22,10 +22,10 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.panels.parts_view import PartsView
+from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.number_box import NumberBox
-from inlayfit.app.widgets.spoken_form import SpokenForm
 from inlayfit.bench.cutting import Milling
 from inlayfit.document.edits import Edit, set_stack
 from inlayfit.document.made_edits import set_edge_break, set_kerf_taper, set_workshop
