@@ -49,6 +49,11 @@ class Worded(str):
 
     def __new__(cls, pattern: str, /, **values: object) -> Worded:
         """Put the values into their places; KeyError if one is missing."""
+        return cls.again(pattern, values)
+
+    @classmethod
+    def again(cls, pattern: str, values: Mapping[str, object]) -> Worded:
+        """Put a text together from what was kept of it; KeyError if a value is missing."""
         return cls._of(_filled(pattern, values, str), pattern, values)
 
     @classmethod
@@ -71,7 +76,7 @@ class Worded(str):
             name: value.changed(change) if isinstance(value, Worded) else change(value)
             for name, value in self.values.items()
         }
-        return Worded(self.pattern, **values)
+        return self.again(self.pattern, values)
 
 
 def said(text: str, say: Say) -> str:

@@ -91,13 +91,13 @@ def checks(
 def problem_finding(problem: str, *, both_made: bool, say: Say = str) -> Finding:
     """The finding for a fitting that could not be solved; a refusal ends with what to do."""
     what, _, remedy = problem.partition(";")
-    remedy = remedy.strip().rstrip(".") + "." if remedy.strip() else say("Change the fit sentence.")
-    return Finding(
-        BOTH_CUT_CODE if both_made else "not-solved",
-        Severity.BLOCK,
-        what.rstrip(".") + ".",
-        remedy[:1].upper() + remedy[1:],
-    )
+    code = BOTH_CUT_CODE if both_made else "not-solved"
+    remedy = remedy.strip() or say("Change the fit sentence.")
+    return Finding(code, Severity.BLOCK, _sentence(what), _sentence(remedy))
+
+
+def _sentence(clause: str) -> str:
+    return f"{clause[:1].upper()}{clause[1:].rstrip('.')}."
 
 
 def verdict(

@@ -48,7 +48,9 @@ def _value_to_json(value: object) -> object:
 def _worded(record: object, depth: int) -> Worded:
     if not isinstance(record, Mapping) or not isinstance(record["values"], Mapping) or depth == 0:
         raise TypeError
-    return Worded(str(record["pattern"]), **{n: _value(v, depth - 1) for n, v in record["values"].items()})
+    return Worded.again(
+        str(record["pattern"]), {n: _value(v, depth - 1) for n, v in record["values"].items()}
+    )
 
 
 def _value(value: object, depth: int) -> object:

@@ -426,7 +426,11 @@ class Walker:
         self._curves += sum(len(outline.curves) for outline in outlines)
         if self._vertices > MOST_VERTICES or self._curves > MOST_CURVES:
             self._refuse(
-                Worded("has more than {MOST_VERTICES:,} vertices or {most} curves", most=MOST_CURVES)
+                Worded(
+                    "has more than {vertices} vertices or {curves} curves",
+                    vertices=MOST_VERTICES,
+                    curves=MOST_CURVES,
+                )
             )
 
     def _refuse_expansion(self) -> NoReturn:

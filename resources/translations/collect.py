@@ -3,14 +3,15 @@
     python resources/translations/collect.py          updates inlayfit_de.ts and inlayfit_de.qm
 
 Words are found where they stand: `self.tr("…")` belongs to its class, `_tr("…")` to the context that its
-module names, `QT_TRANSLATE_NOOP("core", "…")` to its first word, and the tables of commands, menus,
-settings and help to theirs. A new word is entered as unfinished; a word that is gone is dropped. The file is
+module names, `QT_TRANSLATE_NOOP("core", "…")` to its first word, `Worded("…")` anywhere in the program to
+"core", and the tables of commands, menus, settings and help to theirs. A new word is entered as unfinished; a word that is gone is dropped. The file is
 Qt's own kind (TS), so Qt's tools open it; `pyside6-lrelease` makes the released form.
 """
 
 from __future__ import annotations
 
 import ast
+import re
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
@@ -18,7 +19,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-APP = ROOT / "inlayfit" / "app"
+PROGRAM = ROOT / "inlayfit"
+APP = PROGRAM / "app"
 TS = Path(__file__).with_name("inlayfit_de.ts")
 
 Word = tuple[str, str]
@@ -31,7 +33,18 @@ def collected() -> list[Word]:
     for file in sorted(APP.rglob("*.py")):
         found += _words_in(ast.parse(file.read_text(encoding="utf-8")))
     found += _words_in_tables()
+    for file in sorted(PROGRAM.rglob("*.py")):
+        found += [("core", pattern) for pattern in patterns_in(ast.parse(file.read_text(encoding="utf-8")))]
     return list(dict.fromkeys(found))
+
+
+def patterns_in(tree: ast.Module) -> Iterator[str]:
+    """The patterns of sentences, but those that hold nothing to translate beside their values."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and _called(node) == "Worded" and _is_text(node.args[0]):
+            pattern = _text(node.args[0])
+            if re.search("[a-z]", re.sub(r"\{\w+\}", "", pattern)):
+                yield pattern
 
 
 def _words_in(tree: ast.Module) -> Iterator[Word]:

@@ -1119,11 +1119,2419 @@
   </message>
   <message>
    <source>Change the fit sentence.</source>
-   <translation type="unfinished" />
+   <translation>Ändern Sie den Passungssatz.</translation>
   </message>
   <message>
    <source>1,000</source>
-   <translation type="unfinished" />
+   <translation>1 000</translation>
+  </message>
+  <message>
+   <source>Nothing is said of many parts until then.</source>
+   <translation>Vorher lässt sich nichts über viele Teile sagen.</translation>
+  </message>
+  <message>
+   <source>“{name}” could not be read; check its name, its folder and its permissions.</source>
+   <translation>„{name}“ ließ sich nicht lesen; prüfen Sie Namen, Ordner und Zugriffsrechte.</translation>
+  </message>
+  <message>
+   <source>flipped</source>
+   <translation>gewendet</translation>
+  </message>
+  <message>
+   <source>A contour without area runs neither way round; remove it.</source>
+   <translation>Ein Umriss ohne Fläche hat keinen Umlaufsinn; entfernen Sie ihn.</translation>
+  </message>
+  <message>
+   <source>A depth of cut is not a finite number; type a length such as 1 mm.</source>
+   <translation>Eine Schnitttiefe ist keine endliche Zahl; geben Sie eine Länge wie 1 mm ein.</translation>
+  </message>
+  <message>
+   <source>A depth and a depth per pass are more than 0; give both.</source>
+   <translation>Tiefe und Zustellung sind mehr als 0; geben Sie beide an.</translation>
+  </message>
+  <message>
+   <source>A floor allowance is 0 or more and less than the depth; give 0 for none.</source>
+   <translation>Ein Aufmaß am Grund ist mindestens 0 und kleiner als die Tiefe; geben Sie 0 für keines ein.</translation>
+  </message>
+  <message>
+   <source>The floor allowance is more than one pass takes; make it smaller.</source>
+   <translation>Das Aufmaß am Grund ist mehr, als ein Durchgang nimmt; machen Sie es kleiner.</translation>
+  </message>
+  <message>
+   <source>That depth takes more than {most} passes; check the depth per pass.</source>
+   <translation>Diese Tiefe braucht mehr als {most} Durchgänge; prüfen Sie die Zustellung.</translation>
+  </message>
+  <message>
+   <source>Cutting speed, diameter, teeth and chip are more than 0; check the numbers.</source>
+   <translation>Schnittgeschwindigkeit, Durchmesser, Zähnezahl und Vorschub je Zahn sind mehr als 0; prüfen Sie die Zahlen.</translation>
+  </message>
+  <message>
+   <source>A hole “{zone}” is not in the table here; use H or JS, such as H7.</source>
+   <translation>Eine Bohrung „{zone}“ steht hier nicht in der Tabelle; nehmen Sie H oder JS, etwa H7.</translation>
+  </message>
+  <message>
+   <source>A shaft “{zone}” is not in the table here; use c d e f g h js k m n p s or u, such as g6.</source>
+   <translation>Eine Welle „{zone}“ steht hier nicht in der Tabelle; nehmen Sie c d e f g h js k m n p s oder u, etwa g6.</translation>
+  </message>
+  <message>
+   <source>“{fit}” is not a fit; write a hole and a shaft, such as H7/g6.</source>
+   <translation>„{fit}“ ist keine Passung; schreiben Sie Bohrung und Welle, etwa H7/g6.</translation>
+  </message>
+  <message>
+   <source>Grade IT{grade} is not in the table here; use IT5 to IT14.</source>
+   <translation>Der Grundtoleranzgrad IT{grade} steht hier nicht in der Tabelle; nehmen Sie IT5 bis IT14.</translation>
+  </message>
+  <message>
+   <source>“{zone}” is not a tolerance zone; write a letter and a grade, such as H7.</source>
+   <translation>„{zone}“ ist kein Toleranzfeld; schreiben Sie einen Buchstaben und einen Grad, etwa H7.</translation>
+  </message>
+  <message>
+   <source>A size of {size} mm is outside the table, which runs up to {largest} mm; check it and its unit.</source>
+   <translation>Ein Maß von {size} mm liegt außerhalb der Tabelle, die bis {largest} mm reicht; prüfen Sie es und seine Einheit.</translation>
+  </message>
+  <message>
+   <source>Tape or glue has a thickness of 0 or more; give it without its liner.</source>
+   <translation>Klebeband oder Kleber ist mindestens 0 dick; geben Sie die Dicke ohne Schutzfolie an.</translation>
+  </message>
+  <message>
+   <source>Tape is squeezed by 0 to 99 % of its thickness; check the share.</source>
+   <translation>Klebeband wird um 0 bis 99 % seiner Dicke gepresst; prüfen Sie den Anteil.</translation>
+  </message>
+  <message>
+   <source>A fillet, an edge break or a clearance is not a finite number; type a length in mm.</source>
+   <translation>Ein Kehlradius, ein Kantenbruch oder ein Spiel ist keine endliche Zahl; geben Sie eine Länge in mm ein.</translation>
+  </message>
+  <message>
+   <source>A fillet radius and an edge break are 0 or more; give 0 for a sharp edge.</source>
+   <translation>Kehlradius und Kantenbruch sind mindestens 0; geben Sie 0 für eine scharfe Kante ein.</translation>
+  </message>
+  <message>
+   <source>A height of the stack is not a finite number; type a length such as 3.05 mm.</source>
+   <translation>Eine Höhe des Aufbaus ist keine endliche Zahl; geben Sie eine Länge wie 3.05 mm ein.</translation>
+  </message>
+  <message>
+   <source>The readings of a height are out of order; give smallest, expected and largest so.</source>
+   <translation>Die Messwerte einer Höhe stehen nicht in der richtigen Reihenfolge; geben Sie erst den kleinsten, dann den erwarteten, dann den größten an.</translation>
+  </message>
+  <message>
+   <source>A height of the stack has no reading; measure it at one place or more.</source>
+   <translation>Eine Höhe des Aufbaus hat keinen Messwert; messen Sie an mindestens einer Stelle.</translation>
+  </message>
+  <message>
+   <source>An insert's thickness and a pocket's depth are more than 0; check the readings.</source>
+   <translation>Die Dicke einer Einlage und die Tiefe einer Tasche sind mehr als 0; prüfen Sie die Messwerte.</translation>
+  </message>
+  <message>
+   <source>Tape or glue has no negative thickness; give 0 for none.</source>
+   <translation>Klebeband oder Kleber hat keine negative Dicke; geben Sie 0 für keines ein.</translation>
+  </message>
+  <message>
+   <source>A floor fillet holds the insert up by 0 or more; check the number.</source>
+   <translation>Eine Kehle am Grund hält die Einlage um mindestens 0 hoch; prüfen Sie die Zahl.</translation>
+  </message>
+  <message>
+   <source>A target height is not a finite number; type a length such as 0.2 mm.</source>
+   <translation>Eine Zielhöhe ist keine endliche Zahl; geben Sie eine Länge wie 0.2 mm ein.</translation>
+  </message>
+  <message>
+   <source>A target height and its tolerance are 0 or more; the word says proud or below.</source>
+   <translation>Eine Zielhöhe und ihre Toleranz sind mindestens 0; ob überstehend oder vertieft, sagt das Wort.</translation>
+  </message>
+  <message>
+   <source>A target is flush by 0, or proud or below by more than 0; change one of the two.</source>
+   <translation>Ein Ziel ist bündig mit 0, oder überstehend oder vertieft mit mehr als 0; ändern Sie eines von beiden.</translation>
+  </message>
+  <message>
+   <source>A build-up is a length of 0 or more; give what one coated surface grows by.</source>
+   <translation>Ein Auftrag ist eine Länge von mindestens 0; geben Sie an, um wie viel eine beschichtete Fläche wächst.</translation>
+  </message>
+  <message>
+   <source>{name} was not written: {reason}; choose another folder.</source>
+   <translation>{name} wurde nicht geschrieben: {reason}; wählen Sie einen anderen Ordner.</translation>
+  </message>
+  <message>
+   <source>it is locked against writing</source>
+   <translation>die Datei ist schreibgeschützt</translation>
+  </message>
+  <message>
+   <source>it could not be written</source>
+   <translation>sie ließ sich nicht schreiben</translation>
+  </message>
+  <message>
+   <source>letters that are not UTF-8</source>
+   <translation>Zeichen, die kein UTF-8 sind,</translation>
+  </message>
+  <message>
+   <source>A desktop cannot start a program whose path holds {what} ({where}); install it in another folder.</source>
+   <translation>Der Schreibtisch kann kein Programm starten, dessen Pfad {what} enthält ({where}); installieren Sie es in einem anderen Ordner.</translation>
+  </message>
+  <message>
+   <source>The folder {parent} was not made: {reason}; make room for it.</source>
+   <translation>Der Ordner {parent} wurde nicht angelegt: {reason}; schaffen Sie Platz dafür.</translation>
+  </message>
+  <message>
+   <source>{file} was not removed: {reason}; remove it by hand.</source>
+   <translation>{file} wurde nicht entfernt: {reason}; entfernen Sie die Datei von Hand.</translation>
+  </message>
+  <message>
+   <source>it could not be made</source>
+   <translation>er ließ sich nicht anlegen</translation>
+  </message>
+  <message>
+   <source>it could not be removed</source>
+   <translation>sie ließ sich nicht entfernen</translation>
+  </message>
+  <message>
+   <source>Nothing is left of the {half} of {name} for layer {layer}, so it is in no file.</source>
+   <translation>Von der {half} von {name} bleibt für Ebene {layer} nichts übrig, sie steht also in keiner Datei.</translation>
+  </message>
+  <message>
+   <source>Use a smaller cutter, allowance, kerf or clearance.</source>
+   <translation>Nehmen Sie kleinere Werte für Fräser, Aufmaß, Schnittfuge oder Spiel.</translation>
+  </message>
+  <message>
+   <source>There is no fitting to write; choose at least one outline.</source>
+   <translation>Es gibt keine Passung zu schreiben; wählen Sie mindestens einen Umriss.</translation>
+  </message>
+  <message>
+   <source>DXF R12 cannot say what its unit is; these files are in millimetres.</source>
+   <translation>DXF R12 kann seine Einheit nicht nennen; diese Dateien sind in Millimetern.</translation>
+  </message>
+  <message>
+   <source>Choose millimetres where the file is opened, or export as R2000.</source>
+   <translation>Wählen Sie Millimeter, wo die Datei geöffnet wird, oder schreiben Sie R2000.</translation>
+  </message>
+  <message>
+   <source>The {half} is cut by a beam or blade of unknown kerf ({outlines}), so its line lies on the edge.</source>
+   <translation>Die {half} wird von Strahl oder Klinge mit unbekannter Schnittfuge geschnitten ({outlines}), ihre Linie liegt also auf der Kante.</translation>
+  </message>
+  <message>
+   <source>Give the measured width of the cut.</source>
+   <translation>Geben Sie die gemessene Breite des Schnitts an.</translation>
+  </message>
+  <message>
+   <source>The {half} is written as a mirror image, for cutting face down.</source>
+   <translation>Die {half} wird als Spiegelbild geschrieben, zum Schneiden mit der Sichtseite nach unten.</translation>
+  </message>
+  <message>
+   <source>Turn the stock face down, or export it without mirroring.</source>
+   <translation>Legen Sie den Werkstoff mit der Sichtseite nach unten, oder schreiben Sie ungespiegelt.</translation>
+  </message>
+  <message>
+   <source>Choose among {layers}.</source>
+   <translation>Wählen Sie unter {layers}.</translation>
+  </message>
+  <message>
+   <source>Every outline lies on a layer that is hidden or looks like construction; these were used.</source>
+   <translation>Jeder Umriss liegt auf einer Ebene, die verborgen ist oder nach Hilfslinien aussieht; diese wurden genommen.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds no closed outline; draw the edge of the pocket as a closed line.</source>
+   <translation>„{name}“ enthält keinen geschlossenen Umriss; zeichnen Sie den Rand der Tasche als geschlossene Linie.</translation>
+  </message>
+  <message>
+   <source>Reading the file</source>
+   <translation>Die Datei wird gelesen</translation>
+  </message>
+  <message>
+   <source>Finding the outlines</source>
+   <translation>Die Umrisse werden gesucht</translation>
+  </message>
+  <message>
+   <source>Checking the outlines</source>
+   <translation>Die Umrisse werden geprüft</translation>
+  </message>
+  <message>
+   <source>Check that these are the lines you want to cut.</source>
+   <translation>Prüfen Sie, ob das die Linien sind, die Sie schneiden wollen.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds no closed outline, only {lines}: {first} {remedy}</source>
+   <translation>„{name}“ enthält keinen geschlossenen Umriss, nur {lines}: {first} {remedy}</translation>
+  </message>
+  <message>
+   <source>“{name}” holds nothing on the chosen layers; choose among {layers}.</source>
+   <translation>„{name}“ enthält nichts auf den gewählten Ebenen; wählen Sie unter {layers}.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds no closed outline: {message} {remedy}</source>
+   <translation>„{name}“ enthält keinen geschlossenen Umriss: {message} {remedy}</translation>
+  </message>
+  <message>
+   <source>{name} lies exactly on another at {place}; the two count once.</source>
+   <translation>{name} liegt bei {place} genau auf einem anderen; beide zählen einmal.</translation>
+  </message>
+  <message>
+   <source>There is no layer “{name}” in it.</source>
+   <translation>Es gibt darin keine Ebene „{name}“.</translation>
+  </message>
+  <message>
+   <source>a line is open at {place}: the nearest loose end is {away} away.</source>
+   <translation>Eine Linie ist bei {place} offen; das nächste lose Ende ist {away} entfernt.</translation>
+  </message>
+  <message>
+   <source>Nothing to do.</source>
+   <translation>Nichts zu tun.</translation>
+  </message>
+  <message>
+   <source>1 open line</source>
+   <translation>1 offene Linie</translation>
+  </message>
+  <message>
+   <source>{count} open lines</source>
+   <translation>{count} offene Linien</translation>
+  </message>
+  <message>
+   <source>The recovery folder is in use; close other windows and try again.</source>
+   <translation>Der Ordner für Wiederherstellung ist in Gebrauch; schließen Sie andere Fenster und versuchen Sie es noch einmal.</translation>
+  </message>
+  <message>
+   <source>An outline</source>
+   <translation>Ein Umriss</translation>
+  </message>
+  <message>
+   <source>Nothing to do, unless the shape changed: then close it in the drawing program.</source>
+   <translation>Nichts zu tun, außer die Form hat sich geändert: Dann schließen Sie sie im Zeichenprogramm.</translation>
+  </message>
+  <message>
+   <source>{count} gaps were closed, the widest {gap} at {place}.</source>
+   <translation>{count} Lücken wurden geschlossen, die breiteste {gap} bei {place}.</translation>
+  </message>
+  <message>
+   <source>The outline “{name}”</source>
+   <translation>Der Umriss „{name}“</translation>
+  </message>
+  <message>
+   <source>An outline on layer “{layer}”</source>
+   <translation>Ein Umriss auf Ebene „{layer}“</translation>
+  </message>
+  <message>
+   <source>Lines{on_layer} meet in threes or cross at {places}{where}; they were cut there into {areas}.</source>
+   <translation>Linien{on_layer} treffen zu dritt zusammen oder kreuzen sich an {places}{where}; dort wurden sie in {areas} geteilt.</translation>
+  </message>
+  <message>
+   <source>Check that each area is one you want; leave the others out.</source>
+   <translation>Prüfen Sie, ob Sie jede Fläche wollen; lassen Sie die anderen weg.</translation>
+  </message>
+  <message>
+   <source> on layer “{layer}”</source>
+   <translation> auf Ebene „{layer}“</translation>
+  </message>
+  <message>
+   <source>A line is open at {place}: the nearest loose end is {away} away.</source>
+   <translation>Eine Linie ist bei {place} offen; das nächste lose Ende ist {away} entfernt.</translation>
+  </message>
+  <message>
+   <source>Close it in the drawing program, or allow a wider gap if its ends belong together.</source>
+   <translation>Schließen Sie sie im Zeichenprogramm, oder lassen Sie eine breitere Lücke zu, wenn die Enden zusammengehören.</translation>
+  </message>
+  <message>
+   <source>, first at {place}</source>
+   <translation>, zuerst bei {place}</translation>
+  </message>
+  <message>
+   <source>A line{on_layer} runs across an outline with both ends free; it was left out.</source>
+   <translation>Eine Linie{on_layer} läuft mit beiden Enden frei über einen Umriss; sie wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>Delete it, or end it on the outline if it should part it.</source>
+   <translation>Löschen Sie sie, oder lassen Sie sie auf dem Umriss enden, wenn sie ihn teilen soll.</translation>
+  </message>
+  <message>
+   <source>The linework{on_layer}</source>
+   <translation>Das Liniengewirr{on_layer}</translation>
+  </message>
+  <message>
+   <source>1 outline lies exactly on others and counted once.</source>
+   <translation>1 Umriss liegt genau auf einem anderen und zählt einmal.</translation>
+  </message>
+  <message>
+   <source>{count} outlines lie exactly on others and counted once.</source>
+   <translation>{count} Umrisse liegen genau auf anderen und zählen einmal.</translation>
+  </message>
+  <message>
+   <source>1 line that lay on others counted once.</source>
+   <translation>1 Linie, die auf einer anderen lag, zählt einmal.</translation>
+  </message>
+  <message>
+   <source>{count} lines that lay on others counted once.</source>
+   <translation>{count} Linien, die auf anderen lagen, zählen einmal.</translation>
+  </message>
+  <message>
+   <source>A gap of {gap} at {place} was closed.</source>
+   <translation>Eine Lücke von {gap} bei {place} wurde geschlossen.</translation>
+  </message>
+  <message>
+   <source>The same again at 1 more place.</source>
+   <translation>Dasselbe noch an 1 weiteren Stelle.</translation>
+  </message>
+  <message>
+   <source>The same again at {more} more places.</source>
+   <translation>Dasselbe noch an {more} weiteren Stellen.</translation>
+  </message>
+  <message>
+   <source>1 place</source>
+   <translation>1 Stelle</translation>
+  </message>
+  <message>
+   <source>{count} places</source>
+   <translation>{count} Stellen</translation>
+  </message>
+  <message>
+   <source>1 area</source>
+   <translation>1 Fläche</translation>
+  </message>
+  <message>
+   <source>{count} areas</source>
+   <translation>{count} Flächen</translation>
+  </message>
+  <message>
+   <source>Nothing is chosen; choose the pocket before its plug.</source>
+   <translation>Nichts ist gewählt; wählen Sie erst die Tasche, dann ihre Einlage.</translation>
+  </message>
+  <message>
+   <source>An outline cannot be the plug of itself; choose another one.</source>
+   <translation>Ein Umriss kann nicht seine eigene Einlage sein; wählen Sie einen anderen.</translation>
+  </message>
+  <message>
+   <source>There is no such outline any more; choose another one.</source>
+   <translation>Diesen Umriss gibt es nicht mehr; wählen Sie einen anderen.</translation>
+  </message>
+  <message>
+   <source>diameter</source>
+   <translation>Durchmesser</translation>
+  </message>
+  <message>
+   <source>width</source>
+   <translation>Breite</translation>
+  </message>
+  <message>
+   <source>height</source>
+   <translation>Höhe</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>A corner radius of {radius} does not fit a rectangle of {size}; give at most {most}.</source>
+   <translation>Ein Eckenradius von {radius} passt nicht in ein Rechteck von {size}; geben Sie höchstens {most} an.</translation>
+  </message>
+  <message>
+   <source>A slot {long} long over all cannot be {wide} wide; swap the two.</source>
+   <translation>Ein Langloch, das über alles {long} lang ist, kann nicht {wide} breit sein; vertauschen Sie die beiden.</translation>
+  </message>
+  <message>
+   <source>The {what} must be more than 0; type a length such as 12 mm.</source>
+   <translation>Der Wert „{what}“ muss mehr als 0 sein; geben Sie eine Länge wie 12 mm ein.</translation>
+  </message>
+  <message>
+   <source>Readings belong to one pocket; choose the outline of that pocket alone.</source>
+   <translation>Messwerte gehören zu einer einzigen Tasche; wählen Sie nur den Umriss dieser Tasche.</translation>
+  </message>
+  <message>
+   <source>{name} at {place} lies wholly inside {other} and cannot be seen.</source>
+   <translation>{name} bei {place} liegt ganz in {other} und ist nicht zu sehen.</translation>
+  </message>
+  <message>
+   <source>Subtract it in the drawing program if it is a hole, or put it on its own layer if it is a part.</source>
+   <translation>Ziehen Sie ihn im Zeichenprogramm ab, wenn er ein Loch ist, oder legen Sie ihn auf eine eigene Ebene, wenn er ein Teil ist.</translation>
+  </message>
+  <message>
+   <source>another filled shape</source>
+   <translation>einer anderen gefüllten Form</translation>
+  </message>
+  <message>
+   <source>{name} covers no area; it was left out.</source>
+   <translation>{name} bedeckt keine Fläche; er wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>Delete it, or draw it again if something is missing.</source>
+   <translation>Löschen Sie ihn, oder zeichnen Sie ihn neu, wenn etwas fehlt.</translation>
+  </message>
+  <message>
+   <source>They may be exchanged; name both outlines of each if you want other pairs.</source>
+   <translation>Sie lassen sich vertauschen; nennen Sie von jedem Paar beide Umrisse, wenn Sie andere Paare wollen.</translation>
+  </message>
+  <message>
+   <source>There is no pocket for {count} plugs ({ids}), so nothing is said about them.</source>
+   <translation>Zu {count} Einlagen ({ids}) gibt es keine Tasche, also wird über sie nichts gesagt.</translation>
+  </message>
+  <message>
+   <source>Those that are alike are paired by where they lie (pocket + plug): {names}.</source>
+   <translation>Was gleich ist, wurde nach seiner Lage gepaart (Tasche + Einlage): {names}.</translation>
+  </message>
+  <message>
+   <source>Those that are alike are paired by their order, from the top left (pocket + plug): {names}.</source>
+   <translation>Was gleich ist, wurde nach der Reihenfolge gepaart, von oben links an (Tasche + Einlage): {names}.</translation>
+  </message>
+  <message>
+   <source>There is no plug for pocket {ids}, so nothing is said about it.</source>
+   <translation>Zur Tasche {ids} gibt es keine Einlage, also wird über sie nichts gesagt.</translation>
+  </message>
+  <message>
+   <source>There is no pocket for plug {ids}, so nothing is said about it.</source>
+   <translation>Zur Einlage {ids} gibt es keine Tasche, also wird über sie nichts gesagt.</translation>
+  </message>
+  <message>
+   <source>There is no plug for {count} pockets ({ids}), so nothing is said about them.</source>
+   <translation>Zu {count} Taschen ({ids}) gibt es keine Einlage, also wird über sie nichts gesagt.</translation>
+  </message>
+  <message>
+   <source>None of the plugs fits any of the pockets as far as it may move; name the outlines that belong together with --outline and --plug-outline.</source>
+   <translation>Keine der Einlagen passt, so weit sie sich bewegen darf, in eine der Taschen; nennen Sie mit --outline und --plug-outline die Umrisse, die zusammengehören.</translation>
+  </message>
+  <message>
+   <source>Other pairs would fit as well as these (pocket + plug): {names}.</source>
+   <translation>Andere Paare würden ebenso gut passen wie diese (Tasche + Einlage): {names}.</translation>
+  </message>
+  <message>
+   <source>Check these pairs, or name both outlines of each.</source>
+   <translation>Prüfen Sie diese Paare, oder nennen Sie von jedem beide Umrisse.</translation>
+  </message>
+  <message>
+   <source>Draw the {other} too, or choose the outlines that belong together.</source>
+   <translation>Zeichnen Sie auch die {other}, oder wählen Sie die Umrisse, die zusammengehören.</translation>
+  </message>
+  <message>
+   <source>Only turned would go in (pocket + plug): {names}.</source>
+   <translation>Nur gedreht gingen hinein (Tasche + Einlage): {names}.</translation>
+  </message>
+  <message>
+   <source>Let the plugs be turned to their seats with --seat turn, or turn the drawing.</source>
+   <translation>Lassen Sie die Einlagen mit --seat turn zu ihrem Sitz drehen, oder drehen Sie die Zeichnung.</translation>
+  </message>
+  <message>
+   <source>Only flipped over would go in (pocket + plug): {names}.</source>
+   <translation>Nur gewendet gingen hinein (Tasche + Einlage): {names}.</translation>
+  </message>
+  <message>
+   <source>Mirror the drawing if it shows the plug from below; else it is for the other hand.</source>
+   <translation>Spiegeln Sie die Zeichnung, wenn sie die Einlage von unten zeigt; sonst ist sie für die andere Hand.</translation>
+  </message>
+  <message>
+   <source>{name} is too large to be a project file; choose a .inlayfit file.</source>
+   <translation>{name} ist zu groß für eine Projektdatei; wählen Sie eine .inlayfit-Datei.</translation>
+  </message>
+  <message>
+   <source>{name} is not a project file; open drawings as DXF or SVG.</source>
+   <translation>{name} ist keine Projektdatei; öffnen Sie Zeichnungen als DXF oder SVG.</translation>
+  </message>
+  <message>
+   <source>{name} does not say which version it is; restore an earlier copy.</source>
+   <translation>{name} sagt nicht, welche Version es ist; holen Sie eine frühere Kopie zurück.</translation>
+  </message>
+  <message>
+   <source>{name} was saved by a newer version of Inlayfit; update Inlayfit to open it.</source>
+   <translation>{name} wurde von einer neueren Version von Inlayfit gespeichert; bringen Sie Inlayfit auf den neuen Stand, um es zu öffnen.</translation>
+  </message>
+  <message>
+   <source>{name} is damaged: {error}; restore an earlier copy.</source>
+   <translation>{name} ist beschädigt: {error}; holen Sie eine frühere Kopie zurück.</translation>
+  </message>
+  <message>
+   <source>{name} is too large to be a project file.</source>
+   <translation>{name} ist zu groß für eine Projektdatei.</translation>
+  </message>
+  <message>
+   <source>{name} was not opened: {reason}; choose another file.</source>
+   <translation>{name} wurde nicht geöffnet: {reason}; wählen Sie eine andere Datei.</translation>
+  </message>
+  <message>
+   <source>it cannot be read</source>
+   <translation>die Datei ist nicht lesbar</translation>
+  </message>
+  <message>
+   <source>is empty</source>
+   <translation>ist leer</translation>
+  </message>
+  <message>
+   <source>enclose nothing</source>
+   <translation>umschließen nichts</translation>
+  </message>
+  <message>
+   <source>must be one positive number a point</source>
+   <translation>muss eine positive Zahl je Punkt sein</translation>
+  </message>
+  <message>
+   <source>must be two numbers</source>
+   <translation>müssen zwei Zahlen sein</translation>
+  </message>
+  <message>
+   <source>{place} is not a record</source>
+   <translation>{place} ist kein Datensatz</translation>
+  </message>
+  <message>
+   <source>is not a text</source>
+   <translation>ist kein Text</translation>
+  </message>
+  <message>
+   <source>is neither true nor false</source>
+   <translation>ist weder wahr noch falsch</translation>
+  </message>
+  <message>
+   <source>is not a whole number</source>
+   <translation>ist keine ganze Zahl</translation>
+  </message>
+  <message>
+   <source>must be texts</source>
+   <translation>müssen Texte sein</translation>
+  </message>
+  <message>
+   <source>are not points</source>
+   <translation>sind keine Punkte</translation>
+  </message>
+  <message>
+   <source>lie too far out</source>
+   <translation>liegen zu weit draußen</translation>
+  </message>
+  <message>
+   <source>is not a record</source>
+   <translation>ist kein Datensatz</translation>
+  </message>
+  <message>
+   <source>name a segment that is not there</source>
+   <translation>nennen eine Strecke, die es nicht gibt</translation>
+  </message>
+  <message>
+   <source>is not a number that makes sense</source>
+   <translation>ist keine sinnvolle Zahl</translation>
+  </message>
+  <message>
+   <source>is not a list</source>
+   <translation>ist keine Liste</translation>
+  </message>
+  <message>
+   <source>is missing</source>
+   <translation>fehlt</translation>
+  </message>
+  <message>
+   <source>is not a word known here</source>
+   <translation>ist kein Wort, das hier bekannt ist</translation>
+  </message>
+  <message>
+   <source>the file</source>
+   <translation>die Datei</translation>
+  </message>
+  <message>
+   <source>The drawing states no unit; {symbol} was chosen for its folder before.</source>
+   <translation>Die Zeichnung nennt keine Einheit; für ihren Ordner wurde früher {symbol} gewählt.</translation>
+  </message>
+  <message>
+   <source>Choose the unit again if its size is wrong.</source>
+   <translation>Wählen Sie die Einheit neu, wenn die Größe nicht stimmt.</translation>
+  </message>
+  <message>
+   <source>The search for the seat was stopped; search again, or leave the plug as it is drawn.</source>
+   <translation>Die Suche nach dem Sitz wurde angehalten; suchen Sie noch einmal, oder lassen Sie die Einlage, wie sie gezeichnet ist.</translation>
+  </message>
+  <message>
+   <source>Nothing could be written into {place} ({reason}); choose another folder.</source>
+   <translation>In {place} ließ sich nichts schreiben ({reason}); wählen Sie einen anderen Ordner.</translation>
+  </message>
+  <message>
+   <source>You may not write into {place}; choose another folder.</source>
+   <translation>Sie dürfen nicht in {place} schreiben; wählen Sie einen anderen Ordner.</translation>
+  </message>
+  <message>
+   <source>{place} is on a disk that cannot be written to; choose another folder.</source>
+   <translation>{place} liegt auf einem Datenträger, der sich nicht beschreiben lässt; wählen Sie einen anderen Ordner.</translation>
+  </message>
+  <message>
+   <source>The disk that holds {place} is full; free some space and export again.</source>
+   <translation>Der Datenträger mit {place} ist voll; schaffen Sie Platz und schreiben Sie noch einmal.</translation>
+  </message>
+  <message>
+   <source>Your share of the disk that holds {place} is used up; free some space and try again.</source>
+   <translation>Ihr Anteil am Datenträger mit {place} ist aufgebraucht; schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
+  </message>
+  <message>
+   <source>{place} is not a folder; choose a folder to write to.</source>
+   <translation>{place} ist kein Ordner; wählen Sie einen Ordner zum Schreiben.</translation>
+  </message>
+  <message>
+   <source>The name {name}… is too long; choose a shorter one.</source>
+   <translation>Der Name {name}… ist zu lang; wählen Sie einen kürzeren.</translation>
+  </message>
+  <message>
+   <source>{target} is the drawing that was opened and will not be overwritten; choose another folder to write to.</source>
+   <translation>{target} ist die Zeichnung, die geöffnet wurde, und wird nicht überschrieben; wählen Sie zum Schreiben einen anderen Ordner.</translation>
+  </message>
+  <message>
+   <source>{target} is a folder; move it or choose another folder.</source>
+   <translation>{target} ist ein Ordner; verschieben Sie ihn, oder wählen Sie einen anderen.</translation>
+  </message>
+  <message>
+   <source>Readings vary by 0 or more; give half the range of what was measured.</source>
+   <translation>Messwerte schwanken um mindestens 0; geben Sie die halbe Spanne dessen an, was gemessen wurde.</translation>
+  </message>
+  <message>
+   <source>Depths and radii are 0 or more; give lengths such as 0.5 mm.</source>
+   <translation>Tiefen und Radien sind mindestens 0; geben Sie Längen wie 0.5 mm ein.</translation>
+  </message>
+  <message>
+   <source>no such file or directory</source>
+   <translation>Datei oder Ordner fehlt</translation>
+  </message>
+  <message>
+   <source>permission denied</source>
+   <translation>der Zugriff ist verweigert</translation>
+  </message>
+  <message>
+   <source>operation not permitted</source>
+   <translation>der Vorgang ist nicht erlaubt</translation>
+  </message>
+  <message>
+   <source>read-only file system</source>
+   <translation>das Dateisystem ist schreibgeschützt</translation>
+  </message>
+  <message>
+   <source>no space left on device</source>
+   <translation>der Datenträger ist voll</translation>
+  </message>
+  <message>
+   <source>disk quota exceeded</source>
+   <translation>der eigene Anteil am Datenträger ist aufgebraucht</translation>
+  </message>
+  <message>
+   <source>is a directory</source>
+   <translation>es ist ein Ordner</translation>
+  </message>
+  <message>
+   <source>not a directory</source>
+   <translation>es ist kein Ordner</translation>
+  </message>
+  <message>
+   <source>file name too long</source>
+   <translation>der Dateiname ist zu lang</translation>
+  </message>
+  <message>
+   <source>input/output error</source>
+   <translation>Ein- oder Ausgabefehler</translation>
+  </message>
+  <message>
+   <source>device or resource busy</source>
+   <translation>das Gerät ist beschäftigt</translation>
+  </message>
+  <message>
+   <source>That is too much for a file: remake one half, or choose another partner.</source>
+   <translation>Das ist zu viel für eine Feile: Machen Sie eine Hälfte neu, oder wählen Sie einen anderen Partner.</translation>
+  </message>
+  <message>
+   <source>File, scrape or pare {off} per side off the {half} there, or off the pocket.</source>
+   <translation>Feilen, schaben oder stechen Sie dort {off} je Seite von der {half} ab, oder von der Tasche.</translation>
+  </message>
+  <message>
+   <source>Work the spots listed, try it, and measure again; do not force it.</source>
+   <translation>Bearbeiten Sie die genannten Stellen, probieren Sie, und messen Sie neu; wenden Sie keine Gewalt an.</translation>
+  </message>
+  <message>
+   <source>At {place} the gap is {gap}, {off} per side less than wanted{along}.</source>
+   <translation>Bei {place} beträgt der Spalt {gap}, {off} je Seite weniger als gewünscht{along}.</translation>
+  </message>
+  <message>
+   <source>Neither half may be worked there: remake one, or choose another partner.</source>
+   <translation>Dort darf keine Hälfte bearbeitet werden: Machen Sie eine neu, oder wählen Sie einen anderen Partner.</translation>
+  </message>
+  <message>
+   <source>File, scrape or pare {off} per side off the {half} there.</source>
+   <translation>Feilen, schaben oder stechen Sie dort {off} je Seite von der {half} ab.</translation>
+  </message>
+  <message>
+   <source>Work the named spots first, then measure again; fit.json lists all.</source>
+   <translation>Bearbeiten Sie erst die genannten Stellen, dann messen Sie neu; fit.json zählt alle auf.</translation>
+  </message>
+  <message>
+   <source>Even at its tightest spot the fit is {spare} looser than wanted.</source>
+   <translation>Selbst an ihrer engsten Stelle ist die Passung {spare} loser als gewünscht.</translation>
+  </message>
+  <message>
+   <source>Shim each wall by {spare}, remake the plug, or choose another partner.</source>
+   <translation>Unterlegen Sie jede Wand mit {spare}, machen Sie die Einlage neu, oder wählen Sie einen anderen Partner.</translation>
+  </message>
+  <message>
+   <source>Both are finished: remake one, or choose another partner.</source>
+   <translation>Beide sind fertig: Machen Sie eine neu, oder wählen Sie einen anderen Partner.</translation>
+  </message>
+  <message>
+   <source>1 more spot is tighter than wanted, none as tight as these.</source>
+   <translation>1 weitere Stelle ist enger als gewünscht, aber nicht so eng wie diese.</translation>
+  </message>
+  <message>
+   <source>{rest} more spots are tighter than wanted, none as tight as these.</source>
+   <translation>{rest} weitere Stellen sind enger als gewünscht, aber keine so eng wie diese.</translation>
+  </message>
+  <message>
+   <source> along {stretch} of wall</source>
+   <translation>, auf {stretch} Wandlänge</translation>
+  </message>
+  <message>
+   <source>is larger than a part of the pocket</source>
+   <translation>ist größer als ein Teil der Tasche</translation>
+  </message>
+  <message>
+   <source>is larger than a hole of the plug</source>
+   <translation>ist größer als ein Loch der Einlage</translation>
+  </message>
+  <message>
+   <source>cannot pass a passage of the pocket</source>
+   <translation>kommt nicht durch eine Engstelle der Tasche</translation>
+  </message>
+  <message>
+   <source>cannot pass a slot of the plug</source>
+   <translation>kommt nicht durch einen Schlitz der Einlage</translation>
+  </message>
+  <message>
+   <source>cannot enter a narrow end of the pocket</source>
+   <translation>kommt nicht in ein schmales Ende der Tasche</translation>
+  </message>
+  <message>
+   <source>cannot enter a narrow slot of the plug</source>
+   <translation>kommt nicht in einen schmalen Schlitz der Einlage</translation>
+  </message>
+  <message>
+   <source>Take a smaller cutter, or widen the outline there.</source>
+   <translation>Nehmen Sie einen kleineren Fräser, oder weiten Sie dort den Umriss.</translation>
+  </message>
+  <message>
+   <source>, {width} wide</source>
+   <translation>, {width} breit</translation>
+  </message>
+  <message>
+   <source>Take a cutter of {passes} or less, or widen the outline there.</source>
+   <translation>Nehmen Sie einen Fräser von höchstens {passes}, oder weiten Sie dort den Umriss.</translation>
+  </message>
+  <message>
+   <source>The {cutter} cutter {fails} at {place}{size}; the fit leaves it out.</source>
+   <translation>Der Fräser {cutter} {fails} bei {place}{size}; die Passung lässt es aus.</translation>
+  </message>
+  <message>
+   <source>{corners} rounded to the {radius} radius of the pocket's cutter; at most {depth} of the drawing is left, at {place}.</source>
+   <translation>{corners} auf den Radius {radius} des Taschenfräsers gerundet; höchstens {depth} der Zeichnung bleiben stehen, bei {place}.</translation>
+  </message>
+  <message>
+   <source>Both halves match; choose another corner relief to keep the corners sharp.</source>
+   <translation>Beide Hälften passen zueinander; wählen Sie eine andere Eckenfreistellung, wenn die Ecken scharf bleiben sollen.</translation>
+  </message>
+  <message>
+   <source>1 corner is</source>
+   <translation>1 Ecke ist</translation>
+  </message>
+  <message>
+   <source>{count} corners are</source>
+   <translation>{count} Ecken sind</translation>
+  </message>
+  <message>
+   <source>1 corner</source>
+   <translation>1 Ecke</translation>
+  </message>
+  <message>
+   <source>{count} corners</source>
+   <translation>{count} Ecken</translation>
+  </message>
+  <message>
+   <source>Relieving the plug's corners leaves nothing of it, first at {place}.</source>
+   <translation>Das Freistellen der Ecken lässt von der Einlage nichts übrig, zuerst bei {place}.</translation>
+  </message>
+  <message>
+   <source>Take a smaller cutter for the plug.</source>
+   <translation>Nehmen Sie für die Einlage einen kleineren Fräser.</translation>
+  </message>
+  <message>
+   <source>{corners} relieved in the {half}: {removed} removed, the largest bite {bite} at {place}.</source>
+   <translation>{corners} in der {half} freigestellt: {removed} abgetragen, am tiefsten {bite} bei {place}.</translation>
+  </message>
+  <message>
+   <source>Look at the relieved corners: what is removed there shows as a gap.</source>
+   <translation>Sehen Sie sich die freigestellten Ecken an: Was dort abgetragen ist, zeigt sich als Spalt.</translation>
+  </message>
+  <message>
+   <source>No straight plunge clears the {half} at {place}: {removed} are removed there.</source>
+   <translation>Kein gerader Eintauchschnitt macht die {half} bei {place} frei: Dort werden {removed} abgetragen.</translation>
+  </message>
+  <message>
+   <source>Take a smaller cutter for this half if so large a gap must not show.</source>
+   <translation>Nehmen Sie für diese Hälfte einen kleineren Fräser, wenn ein so großer Spalt nicht zu sehen sein darf.</translation>
+  </message>
+  <message>
+   <source>At {place} what the plug's cutter needs is too narrow for the pocket's cutter.</source>
+   <translation>Bei {place} ist für den Fräser der Tasche zu schmal, was der Fräser der Einlage braucht.</translation>
+  </message>
+  <message>
+   <source>Take a smaller cutter for one half, or relieve the corners instead of rounding them.</source>
+   <translation>Nehmen Sie für eine Hälfte einen kleineren Fräser, oder stellen Sie die Ecken frei, statt sie zu runden.</translation>
+  </message>
+  <message>
+   <source>The {half} is called cut, but {corners} of its outline cannot be what a {cutter} cutter leaves (first at {place}); the {other} is fitted to what the cutter leaves there.</source>
+   <translation>Die {half} gilt als geschnitten, aber {corners} ihres Umrisses kann ein Fräser {cutter} nicht gelassen haben (zuerst bei {place}); die {other} wird an das angepasst, was der Fräser dort lässt.</translation>
+  </message>
+  <message>
+   <source>If those corners really are sharp, set the {half}'s cutter to 0.</source>
+   <translation>Wenn diese Ecken wirklich scharf sind, setzen Sie den Fräser der {half} auf 0.</translation>
+  </message>
+  <message>
+   <source>{corners} of the {half} must be pared by hand before the plug goes in; the largest is at {place}.</source>
+   <translation>An der {half} ist von Hand nachzuarbeiten ({corners}), bevor die Einlage hineingeht; die größte Stelle liegt bei {place}.</translation>
+  </message>
+  <message>
+   <source>Pare to the drawn line with a sharp chisel or file, away from the other hand.</source>
+   <translation>Stechen oder feilen Sie bis zur gezeichneten Linie, scharf und von der anderen Hand weg.</translation>
+  </message>
+  <message>
+   <source>A clearance of {clearance} leaves nothing of the plug.</source>
+   <translation>Ein Spiel von {clearance} lässt von der Einlage nichts übrig.</translation>
+  </message>
+  <message>
+   <source>Give a smaller clearance; check its unit.</source>
+   <translation>Geben Sie ein kleineres Spiel an; prüfen Sie die Einheit.</translation>
+  </message>
+  <message>
+   <source>The clearance takes the plug apart into {count} pieces; the smallest is at {place}.</source>
+   <translation>Das Spiel zerlegt die Einlage in {count} Teile; das kleinste liegt bei {place}.</translation>
+  </message>
+  <message>
+   <source>Give a smaller clearance, or widen the outline where it is thin.</source>
+   <translation>Geben Sie ein kleineres Spiel an, oder weiten Sie den Umriss, wo er schmal ist.</translation>
+  </message>
+  <message>
+   <source>The plug will not go in: it bites {bite} at {place}.</source>
+   <translation>Die Einlage geht nicht hinein: Sie klemmt um {bite} bei {place}.</translation>
+  </message>
+  <message>
+   <source>Relieve the corner, give more clearance, or let the other half give way.</source>
+   <translation>Stellen Sie die Ecke frei, geben Sie mehr Spiel, oder lassen Sie die andere Hälfte nachgeben.</translation>
+  </message>
+  <message>
+   <source>The plug is larger than the pocket by {interference}: press it in.</source>
+   <translation>Die Einlage ist um {interference} größer als die Tasche: Pressen Sie sie ein.</translation>
+  </message>
+  <message>
+   <source>Load it straight, wear eye protection, and keep hands clear; brittle stock may crack.</source>
+   <translation>Pressen Sie gerade, tragen Sie eine Schutzbrille, und halten Sie die Hände fern; spröder Werkstoff kann reißen.</translation>
+  </message>
+  <message>
+   <source>A clearance of {clearance} leaves nothing of the piece at {place}.</source>
+   <translation>Ein Spiel von {clearance} lässt von dem Teil bei {place} nichts übrig.</translation>
+  </message>
+  <message>
+   <source>Give a smaller clearance, or leave that outline out.</source>
+   <translation>Geben Sie ein kleineres Spiel an, oder lassen Sie diesen Umriss weg.</translation>
+  </message>
+  <message>
+   <source>The kerf's taper makes the gap {bed} on the bed side; the {governing} governs.</source>
+   <translation>Mit der Schräge der Schnittfuge beträgt der Spalt auf der Bettseite {bed}; die {governing} entscheidet.</translation>
+  </message>
+  <message>
+   <source>Expect {more} more gap per side below than is seen.</source>
+   <translation>Rechnen Sie unten mit {more} mehr Spalt je Seite, als zu sehen ist.</translation>
+  </message>
+  <message>
+   <source>Ask for {ask} if the bed side must have what is wanted.</source>
+   <translation>Verlangen Sie {ask}, wenn die Bettseite das Gewünschte haben muss.</translation>
+  </message>
+  <message>
+   <source>bed side</source>
+   <translation>Bettseite</translation>
+  </message>
+  <message>
+   <source>show side</source>
+   <translation>Sichtseite</translation>
+  </message>
+  <message>
+   <source>{told} There the plug bites.</source>
+   <translation>{told} Dort klemmt die Einlage.</translation>
+  </message>
+  <message>
+   <source>Ask for {ask}, so that the bed side has what is wanted, or cut with less taper.</source>
+   <translation>Verlangen Sie {ask}, damit die Bettseite das Gewünschte hat, oder schneiden Sie mit weniger Schräge.</translation>
+  </message>
+  <message>
+   <source>The feel words' edges must rise from press to rattles; check the trials behind them.</source>
+   <translation>Die Grenzen der Sitzwörter müssen von gepresst bis klappernd steigen; prüfen Sie die Versuche dahinter.</translation>
+  </message>
+  <message>
+   <source>The plug looks the same {motion}{others} but does not go in like that: its wall is off by {misfit}.</source>
+   <translation>Die Einlage sieht {motion}{others} genauso aus, geht so aber nicht hinein: Ihre Wand liegt um {misfit} daneben.</translation>
+  </message>
+  <message>
+   <source>Mark plug and pocket on the same side before taking the plug off the sheet; never force it.</source>
+   <translation>Zeichnen Sie Einlage und Tasche auf derselben Seite an, bevor Sie die Einlage von der Platte nehmen; wenden Sie nie Gewalt an.</translation>
+  </message>
+  <message>
+   <source>, and {count} other ways</source>
+   <translation> und auf {count} weitere Arten</translation>
+  </message>
+  <message>
+   <source>, and one other way</source>
+   <translation> und auf eine weitere Art</translation>
+  </message>
+  <message>
+   <source>turned by {degrees}°</source>
+   <translation>um {degrees}° gedreht</translation>
+  </message>
+  <message>
+   <source>flipped and turned by {degrees}°</source>
+   <translation>gewendet und um {degrees}° gedreht</translation>
+  </message>
+  <message>
+   <source>{axis}: {offset} {larger} at every length, ± {sure} overall, and {scale} by scale, ± {scale_sure}.</source>
+   <translation>{axis}: {offset} {larger} bei jeder Länge, ± {sure} gesamt, und {scale} im Maßstab, ± {scale_sure}.</translation>
+  </message>
+  <message>
+   <source>{pieces} and {islands}</source>
+   <translation>{pieces} und {islands}</translation>
+  </message>
+  <message>
+   <source>The {axis} readings do not lie on one line: the one at {nominal} is off by {off}; measure again, or state a larger repeatability.</source>
+   <translation>Die Messwerte in {axis} liegen nicht auf einer Geraden: Der bei {nominal} weicht um {off} ab; messen Sie neu, oder geben Sie eine größere Wiederholgenauigkeit an.</translation>
+  </message>
+  <message>
+   <source>1 piece</source>
+   <translation>1 Teil</translation>
+  </message>
+  <message>
+   <source>{count} pieces</source>
+   <translation>{count} Teile</translation>
+  </message>
+  <message>
+   <source>1 island</source>
+   <translation>1 Insel</translation>
+  </message>
+  <message>
+   <source>{count} islands</source>
+   <translation>{count} Inseln</translation>
+  </message>
+  <message>
+   <source>All {axis} readings are of the same length and cannot tell offset from scale; measure a longer or a shorter place too.</source>
+   <translation>Alle Messwerte in {axis} haben dieselbe Länge und können Versatz und Maßstab nicht trennen; messen Sie auch eine längere oder kürzere Stelle.</translation>
+  </message>
+  <message>
+   <source>The {axis} readings know the offset only to ± {offset}; measure places that differ more in length, or measure more often.</source>
+   <translation>Die Messwerte in {axis} kennen den Versatz nur auf ± {offset}; messen Sie Stellen, deren Längen sich mehr unterscheiden, oder messen Sie öfter.</translation>
+  </message>
+  <message>
+   <source>The {axis} readings give a scale of {scale}, which no machine has; check which reading belongs to which width, and the unit.</source>
+   <translation>Die Messwerte in {axis} ergeben einen Maßstab von {scale}, den keine Maschine hat; prüfen Sie, welcher Messwert zu welcher Weite gehört, und die Einheit.</translation>
+  </message>
+  <message>
+   <source>The {axis} readings give an offset of {offset}, which is another cutter; check the readings, and that they are widths of the recess.</source>
+   <translation>Die Messwerte in {axis} ergeben einen Versatz von {offset}, das ist ein anderer Fräser; prüfen Sie die Messwerte, und ob es Weiten der Tasche sind.</translation>
+  </message>
+  <message>
+   <source>By these readings nothing is left of the pocket; check them and their unit.</source>
+   <translation>Nach diesen Messwerten bleibt von der Tasche nichts übrig; prüfen Sie sie und ihre Einheit.</translation>
+  </message>
+  <message>
+   <source>By the readings the pocket has {new} where the drawing has {old}.</source>
+   <translation>Nach den Messwerten hat die Tasche {new}, wo die Zeichnung {old} hat.</translation>
+  </message>
+  <message>
+   <source>Look at its thinnest walls and narrowest passages, and measure there.</source>
+   <translation>Sehen Sie sich ihre dünnsten Wände und engsten Stellen an, und messen Sie dort.</translation>
+  </message>
+  <message>
+   <source>A reading in {axis} is not a finite number; type both lengths.</source>
+   <translation>Ein Messwert in {axis} ist keine endliche Zahl; geben Sie beide Längen ein.</translation>
+  </message>
+  <message>
+   <source>A reading in {axis} is not more than 0; type both widths of the recess.</source>
+   <translation>Ein Messwert in {axis} ist nicht mehr als 0; geben Sie beide Weiten der Tasche ein.</translation>
+  </message>
+  <message>
+   <source>A reading in {axis} is longer than a kilometre; check its unit.</source>
+   <translation>Ein Messwert in {axis} ist länger als ein Kilometer; prüfen Sie seine Einheit.</translation>
+  </message>
+  <message>
+   <source>A repeatability is more than 0; measure one width several times to learn it.</source>
+   <translation>Eine Wiederholgenauigkeit ist mehr als 0; messen Sie eine Weite mehrmals, um sie zu erfahren.</translation>
+  </message>
+  <message>
+   <source>{axis} has 1 reading; measure at two stations or more, one long and one short.</source>
+   <translation>{axis} hat 1 Messwert; messen Sie an mindestens zwei Messstellen, einer langen und einer kurzen.</translation>
+  </message>
+  <message>
+   <source>{axis} has no readings; measure at two stations or more, one long and one short.</source>
+   <translation>{axis} hat keine Messwerte; messen Sie an mindestens zwei Messstellen, einer langen und einer kurzen.</translation>
+  </message>
+  <message>
+   <source>smaller</source>
+   <translation>kleiner</translation>
+  </message>
+  <message>
+   <source>larger</source>
+   <translation>größer</translation>
+  </message>
+  <message>
+   <source>The plug is fitted to the pocket as measured, not as drawn.</source>
+   <translation>Die Einlage wird an die Tasche angepasst, wie sie gemessen ist, nicht wie sie gezeichnet ist.</translation>
+  </message>
+  <message>
+   <source>Compare the residuals of the readings with what one reading repeats to.</source>
+   <translation>Vergleichen Sie die Abweichungen der Messwerte mit dem, worauf sich eine Messung wiederholt.</translation>
+  </message>
+  <message>
+   <source>Readings are taken in a pocket that exists; set the pocket's state to already cut, or leave the readings out.</source>
+   <translation>Messwerte werden in einer Tasche genommen, die es gibt; stellen Sie die Tasche auf schon geschnitten, oder lassen Sie die Messwerte weg.</translation>
+  </message>
+  <message>
+   <source>The pocket's cutter is larger than the drawn pocket; check its diameter.</source>
+   <translation>Der Fräser der Tasche ist größer als die gezeichnete Tasche; prüfen Sie seinen Durchmesser.</translation>
+  </message>
+  <message>
+   <source>cutter nominal</source>
+   <translation>Nenndurchmesser des Fräsers</translation>
+  </message>
+  <message>
+   <source>cutter varies</source>
+   <translation>Schwankung des Fräsers</translation>
+  </message>
+  <message>
+   <source>runout</source>
+   <translation>Rundlauffehler</translation>
+  </message>
+  <message>
+   <source>repeatability</source>
+   <translation>Wiederholgenauigkeit</translation>
+  </message>
+  <message>
+   <source>thickness varies</source>
+   <translation>Schwankung der Dicke</translation>
+  </message>
+  <message>
+   <source>temperature varies</source>
+   <translation>Schwankung der Temperatur</translation>
+  </message>
+  <message>
+   <source>expansion difference per</source>
+   <translation>Unterschied der Ausdehnung</translation>
+  </message>
+  <message>
+   <source>Only {wanted} of parts have the wanted feel ({feel}): {tighter} are tighter, {looser} looser.</source>
+   <translation>Nur {wanted} der Teile haben den gewünschten Sitz ({feel}): {tighter} sind enger, {looser} loser.</translation>
+  </message>
+  <message>
+   <source>The largest error is {largest}: make it smaller, or cut a few parts and choose.</source>
+   <translation>Der größte Fehler: {largest}. Machen Sie ihn kleiner, oder schneiden Sie einige Teile und wählen Sie aus.</translation>
+  </message>
+  <message>
+   <source>cutter not as its label says</source>
+   <translation>Fräser nicht wie angeschrieben</translation>
+  </message>
+  <message>
+   <source>No half is still to be cut with a cutter; leave the nominal diameter out.</source>
+   <translation>Keine Hälfte ist noch mit einem Fräser zu schneiden; lassen Sie den Nenndurchmesser weg.</translation>
+  </message>
+  <message>
+   <source>An expansion is a few millionths per kelvin, such as 97e-6; check the number.</source>
+   <translation>Eine Ausdehnung beträgt wenige Millionstel je Kelvin, etwa 97e-6; prüfen Sie die Zahl.</translation>
+  </message>
+  <message>
+   <source>Warmth needs two numbers, the kelvin and the difference in expansion; give both.</source>
+   <translation>Wärme braucht zwei Zahlen, die Kelvin und den Unterschied der Ausdehnung; geben Sie beide an.</translation>
+  </message>
+  <message>
+   <source>{effect}, to {left}.</source>
+   <translation>{effect}, auf {left}.</translation>
+  </message>
+  <message>
+   <source>Reckon the path with the measured diameter, and this does not happen.</source>
+   <translation>Rechnen Sie die Bahn mit dem gemessenen Durchmesser, dann geschieht das nicht.</translation>
+  </message>
+  <message>
+   <source>How a varying thickness moves a leaning wall depends on the depth; give it too.</source>
+   <translation>Wie eine schwankende Dicke eine schräge Wand verschiebt, hängt von der Tiefe ab; geben Sie auch sie an.</translation>
+  </message>
+  <message>
+   <source>The {name} is 0 or more; give it as a plain length.</source>
+   <translation>Der Wert „{name}“ muss mindestens 0 sein; geben Sie ihn als einfache Länge an.</translation>
+  </message>
+  <message>
+   <source> and turned by {turn}°</source>
+   <translation> und um {turn}° gedreht</translation>
+  </message>
+  <message>
+   <source>The plug was moved by {dx} in X and {dy} in Y{turned} to where its smallest gap is largest.</source>
+   <translation>Die Einlage wurde um {dx} in X und {dy} in Y verschoben{turned}, dorthin, wo ihr kleinster Spalt am größten ist.</translation>
+  </message>
+  <message>
+   <source>Its outline is as drawn; the gaps are those of this seat.</source>
+   <translation>Ihr Umriss ist wie gezeichnet; die Spalte gelten für diesen Sitz.</translation>
+  </message>
+  <message>
+   <source>A plug can be seated only where both outlines are there; choose closed outlines.</source>
+   <translation>Eine Einlage lässt sich nur einsetzen, wo beide Umrisse da sind; wählen Sie geschlossene Umrisse.</translation>
+  </message>
+  <message>
+   <source>The outline is empty; choose a closed outline.</source>
+   <translation>Der Umriss ist leer; wählen Sie einen geschlossenen Umriss.</translation>
+  </message>
+  <message>
+   <source>Both halves are already cut; set one of them to cut, or give the plug's outline too.</source>
+   <translation>Beide Hälften sind schon geschnitten; stellen Sie eine auf zu schneiden, oder geben Sie auch den Umriss der Einlage.</translation>
+  </message>
+  <message>
+   <source>cutter diameter</source>
+   <translation>Fräserdurchmesser</translation>
+  </message>
+  <message>
+   <source>finishing allowance</source>
+   <translation>Schlichtaufmaß</translation>
+  </message>
+  <message>
+   <source>kerf</source>
+   <translation>Schnittfuge</translation>
+  </message>
+  <message>
+   <source>kerf's taper</source>
+   <translation>Schräge der Schnittfuge</translation>
+  </message>
+  <message>
+   <source>corner cutter's diameter</source>
+   <translation>Durchmesser des Eckenfräsers</translation>
+  </message>
+  <message>
+   <source>edge break</source>
+   <translation>Kantenbruch</translation>
+  </message>
+  <message>
+   <source>clearance</source>
+   <translation>Spiel</translation>
+  </message>
+  <message>
+   <source>thinnest wall</source>
+   <translation>dünnste Wand</translation>
+  </message>
+  <message>
+   <source>The {name} is not a finite number; type a length such as 0.05 mm.</source>
+   <translation>Der Wert „{name}“ ist keine endliche Zahl; geben Sie eine Länge wie 0.05 mm ein.</translation>
+  </message>
+  <message>
+   <source>An edge break cannot be negative; give 0 for none.</source>
+   <translation>Ein Kantenbruch kann nicht negativ sein; geben Sie 0 für keinen ein.</translation>
+  </message>
+  <message>
+   <source>A corner cutter of {corner} must be smaller than the main cutter of {main}; give 0 for none.</source>
+   <translation>Ein Eckenfräser von {corner} muss kleiner sein als der Hauptfräser von {main}; geben Sie 0 für keinen ein.</translation>
+  </message>
+  <message>
+   <source>A cutter of {cutter} is too small; give its measured diameter in mm, or add a unit such as 1/8in.</source>
+   <translation>Ein Fräser von {cutter} ist zu klein; geben Sie seinen gemessenen Durchmesser in mm ein, oder fügen Sie eine Einheit an, etwa 1/8in.</translation>
+  </message>
+  <message>
+   <source>A finishing allowance cannot be negative; give 0 for none.</source>
+   <translation>Ein Schlichtaufmaß kann nicht negativ sein; geben Sie 0 für keines ein.</translation>
+  </message>
+  <message>
+   <source>A kerf cannot be negative; give the full width of the cut.</source>
+   <translation>Eine Schnittfuge kann nicht negativ sein; geben Sie die volle Breite des Schnitts ein.</translation>
+  </message>
+  <message>
+   <source>A clearance of {clearance} per side is more than {most}; check its unit.</source>
+   <translation>Ein Spiel von {clearance} je Seite ist mehr als {most}; prüfen Sie die Einheit.</translation>
+  </message>
+  <message>
+   <source>Widen the outline there, hold it with tape over the whole face, or take lighter passes.</source>
+   <translation>Weiten Sie dort den Umriss, halten Sie das Teil mit vollflächigem Klebeband, oder nehmen Sie weniger je Durchgang.</translation>
+  </message>
+  <message>
+   <source>The plug has a neck or tenon only {width} thick at {place}; less than {thin} may not survive.</source>
+   <translation>Die Einlage hat einen Hals oder Zapfen von nur {width} Dicke bei {place}; was dünner ist als {thin}, hält vielleicht nicht.</translation>
+  </message>
+  <message>
+   <source>The host has a wall only {width} thick at {place}; less than {thin} may not survive.</source>
+   <translation>Der Träger hat eine Wand von nur {width} Dicke bei {place}; was dünner ist als {thin}, hält vielleicht nicht.</translation>
+  </message>
+  <message>
+   <source>stock thickness</source>
+   <translation>Dicke des Werkstoffs</translation>
+  </message>
+  <message>
+   <source>both halves are cut with it, so the pocket comes out small and the plug big</source>
+   <translation>beide Hälften werden mit ihm geschnitten, die Tasche wird also kleiner und die Einlage größer</translation>
+  </message>
+  <message>
+   <source>the pocket comes out small</source>
+   <translation>die Tasche wird kleiner</translation>
+  </message>
+  <message>
+   <source>the plug comes out big</source>
+   <translation>die Einlage wird größer</translation>
+  </message>
+  <message>
+   <source>both halves are cut with it, so the pocket comes out big and the plug small</source>
+   <translation>beide Hälften werden mit ihm geschnitten, die Tasche wird also größer und die Einlage kleiner</translation>
+  </message>
+  <message>
+   <source>the pocket comes out big</source>
+   <translation>die Tasche wird größer</translation>
+  </message>
+  <message>
+   <source>the plug comes out small</source>
+   <translation>die Einlage wird kleiner</translation>
+  </message>
+  <message>
+   <source>The cutter measures {measured} for {nominal}: {effect}, and the clearance per side {falls} by {whole}, {amount}</source>
+   <translation>Der Fräser misst {measured} statt {nominal}: {effect}, und das Spiel je Seite {falls} um {whole}, {amount}</translation>
+  </message>
+  <message>
+   <source>temperature</source>
+   <translation>Temperatur</translation>
+  </message>
+  <message>
+   <source>both halves</source>
+   <translation>beide Hälften</translation>
+  </message>
+  <message>
+   <source>The cutter measures {measured} for {nominal}: nothing changes</source>
+   <translation>Der Fräser misst {measured} statt {nominal}: Nichts ändert sich</translation>
+  </message>
+  <message>
+   <source>the whole error</source>
+   <translation>den ganzen Fehler</translation>
+  </message>
+  <message>
+   <source>half the error</source>
+   <translation>den halben Fehler</translation>
+  </message>
+  <message>
+   <source>The clearance is not a finite number; type a length such as 0.05 mm.</source>
+   <translation>Das Spiel ist keine endliche Zahl; geben Sie eine Länge wie 0.05 mm ein.</translation>
+  </message>
+  <message>
+   <source>Between 1 and {most} parts can be drawn; change their number.</source>
+   <translation>Zwischen 1 und {most} Teile lassen sich ziehen; ändern Sie ihre Zahl.</translation>
+  </message>
+  <message>
+   <source>pocket, part to part</source>
+   <translation>Tasche, von Teil zu Teil</translation>
+  </message>
+  <message>
+   <source>plug, part to part</source>
+   <translation>Einlage, von Teil zu Teil</translation>
+  </message>
+  <message>
+   <source>A cutter of {measured} cannot be the one of {nominal}; check both numbers.</source>
+   <translation>Ein Fräser von {measured} kann nicht der von {nominal} sein; prüfen Sie beide Zahlen.</translation>
+  </message>
+  <message>
+   <source>A repeatability is a length of 0 or more; measure the same cut several times.</source>
+   <translation>Eine Wiederholgenauigkeit ist eine Länge von mindestens 0; messen Sie denselben Schnitt mehrmals.</translation>
+  </message>
+  <message>
+   <source>The tolerance “{name}” is not a finite number; give its ± in mm.</source>
+   <translation>Die Toleranz „{name}“ ist keine endliche Zahl; geben Sie ihr ± in mm an.</translation>
+  </message>
+  <message>
+   <source>The tolerance “{name}” is negative; give its ± as 0 or more.</source>
+   <translation>Die Toleranz „{name}“ ist negativ; geben Sie ihr ± mit mindestens 0 an.</translation>
+  </message>
+  <message>
+   <source>The wanted zone of clearance is empty; give its tight limit first.</source>
+   <translation>Der gewünschte Bereich des Spiels ist leer; geben Sie zuerst die enge Grenze an.</translation>
+  </message>
+  <message>
+   <source>A cutter's diameter is more than 0; give what you measured and what was assumed.</source>
+   <translation>Der Durchmesser eines Fräsers ist mehr als 0; geben Sie an, was Sie gemessen haben und womit gerechnet wurde.</translation>
+  </message>
+  <message>
+   <source>falls</source>
+   <translation>sinkt</translation>
+  </message>
+  <message>
+   <source>rises</source>
+   <translation>steigt</translation>
+  </message>
+  <message>
+   <source>depth</source>
+   <translation>Tiefe</translation>
+  </message>
+  <message>
+   <source>depth per pass</source>
+   <translation>Zustellung</translation>
+  </message>
+  <message>
+   <source>floor allowance</source>
+   <translation>Aufmaß am Grund</translation>
+  </message>
+  <message>
+   <source>floor fillet</source>
+   <translation>Kehle am Grund</translation>
+  </message>
+  <message>
+   <source>The floor fillet of {fillet} holds the insert {height} above the floor.</source>
+   <translation>Die Kehle von {fillet} am Grund hält die Einlage {height} über dem Grund.</translation>
+  </message>
+  <message>
+   <source>Break the insert's lower edge by {needed}, or cut the floor with a sharp cutter.</source>
+   <translation>Brechen Sie die Unterkante der Einlage um {needed}, oder schneiden Sie den Grund mit einem scharfen Fräser.</translation>
+  </message>
+  <message>
+   <source>A depth per pass needs the depth of the cut; give both.</source>
+   <translation>Eine Zustellung braucht die Tiefe des Schnitts; geben Sie beide an.</translation>
+  </message>
+  <message>
+   <source>A floor allowance needs the depth and the depth per pass; give all three.</source>
+   <translation>Ein Aufmaß am Grund braucht Tiefe und Zustellung; geben Sie alle drei an.</translation>
+  </message>
+  <message>
+   <source>The {name} is 0 or more; give it as a length such as 2 mm.</source>
+   <translation>Der Wert „{name}“ muss mindestens 0 sein; geben Sie eine Länge wie 2 mm ein.</translation>
+  </message>
+  <message>
+   <source>Convert it to lines in the drawing program and save again if it should be cut.</source>
+   <translation>Wandeln Sie es im Zeichenprogramm in Linien um und speichern Sie neu, wenn es geschnitten werden soll.</translation>
+  </message>
+  <message>
+   <source>Nothing to do, unless it should be cut: then draw it as lines.</source>
+   <translation>Nichts zu tun, außer es soll geschnitten werden: Dann zeichnen Sie es als Linien.</translation>
+  </message>
+  <message>
+   <source>Show the layer in the drawing program, or choose it here, if it should be cut.</source>
+   <translation>Blenden Sie die Ebene im Zeichenprogramm ein, oder wählen Sie sie hier, wenn sie geschnitten werden soll.</translation>
+  </message>
+  <message>
+   <source>text</source>
+   <translation>Text</translation>
+  </message>
+  <message>
+   <source>texts</source>
+   <translation>Texte</translation>
+  </message>
+  <message>
+   <source>Convert the text to lines in the drawing program and save again.</source>
+   <translation>Wandeln Sie den Text im Zeichenprogramm in Linien um und speichern Sie neu.</translation>
+  </message>
+  <message>
+   <source>dimension or leader</source>
+   <translation>Bemaßung oder Hinweislinie</translation>
+  </message>
+  <message>
+   <source>dimensions and leaders</source>
+   <translation>Bemaßungen und Hinweislinien</translation>
+  </message>
+  <message>
+   <source>point</source>
+   <translation>Punkt</translation>
+  </message>
+  <message>
+   <source>points</source>
+   <translation>Punkte</translation>
+  </message>
+  <message>
+   <source>picture</source>
+   <translation>Bild</translation>
+  </message>
+  <message>
+   <source>pictures</source>
+   <translation>Bilder</translation>
+  </message>
+  <message>
+   <source>Trace the picture, or draw the outline again as lines.</source>
+   <translation>Zeichnen Sie das Bild nach, oder zeichnen Sie den Umriss neu als Linien.</translation>
+  </message>
+  <message>
+   <source>three-dimensional body or mesh</source>
+   <translation>räumlicher Körper oder Netz</translation>
+  </message>
+  <message>
+   <source>three-dimensional bodies and meshes</source>
+   <translation>räumliche Körper und Netze</translation>
+  </message>
+  <message>
+   <source>Save a flat view of its outline (a projection or a section) as DXF.</source>
+   <translation>Speichern Sie eine flache Ansicht des Umrisses (eine Projektion oder einen Schnitt) als DXF.</translation>
+  </message>
+  <message>
+   <source>endless construction line</source>
+   <translation>endlose Hilfslinie</translation>
+  </message>
+  <message>
+   <source>endless construction lines</source>
+   <translation>endlose Hilfslinien</translation>
+  </message>
+  <message>
+   <source>part that lies in another file</source>
+   <translation>Teil, das in einer anderen Datei liegt</translation>
+  </message>
+  <message>
+   <source>parts that lie in other files</source>
+   <translation>Teile, die in anderen Dateien liegen</translation>
+  </message>
+  <message>
+   <source>Bind the outside file into this drawing; other files are never opened.</source>
+   <translation>Binden Sie die fremde Datei in diese Zeichnung ein; andere Dateien werden nie geöffnet.</translation>
+  </message>
+  <message>
+   <source>element of a kind that is not read</source>
+   <translation>Element einer Art, die nicht gelesen wird</translation>
+  </message>
+  <message>
+   <source>elements of a kind that is not read</source>
+   <translation>Elemente einer Art, die nicht gelesen wird</translation>
+  </message>
+  <message>
+   <source>element without size or with impossible numbers</source>
+   <translation>Element ohne Größe oder mit unmöglichen Zahlen</translation>
+  </message>
+  <message>
+   <source>elements without size or with impossible numbers</source>
+   <translation>Elemente ohne Größe oder mit unmöglichen Zahlen</translation>
+  </message>
+  <message>
+   <source>element too far away to be meant</source>
+   <translation>Element, das zu weit weg liegt, um gemeint zu sein</translation>
+  </message>
+  <message>
+   <source>elements too far away to be meant</source>
+   <translation>Elemente, die zu weit weg liegen, um gemeint zu sein</translation>
+  </message>
+  <message>
+   <source>Delete it, or move it back near the drawing.</source>
+   <translation>Löschen Sie es, oder rücken Sie es zur Zeichnung zurück.</translation>
+  </message>
+  <message>
+   <source>element that does not lie flat; it is seen from above</source>
+   <translation>Element, das nicht flach liegt; es wird von oben gesehen</translation>
+  </message>
+  <message>
+   <source>elements that do not lie flat; they are seen from above</source>
+   <translation>Elemente, die nicht flach liegen; sie werden von oben gesehen</translation>
+  </message>
+  <message>
+   <source>Save a flat drawing if its size matters.</source>
+   <translation>Speichern Sie eine flache Zeichnung, wenn es auf die Größe ankommt.</translation>
+  </message>
+  <message>
+   <source>line with a width; its middle is taken</source>
+   <translation>Linie mit Breite; ihre Mitte wird genommen</translation>
+  </message>
+  <message>
+   <source>lines with a width; their middles are taken</source>
+   <translation>Linien mit Breite; ihre Mitten werden genommen</translation>
+  </message>
+  <message>
+   <source>Draw the edges of the wide line if these are the outline.</source>
+   <translation>Zeichnen Sie die Ränder der breiten Linie, wenn sie der Umriss sind.</translation>
+  </message>
+  <message>
+   <source>piece without length was left out</source>
+   <translation>Stück ohne Länge wurde weggelassen</translation>
+  </message>
+  <message>
+   <source>pieces without length were left out</source>
+   <translation>Stücke ohne Länge wurden weggelassen</translation>
+  </message>
+  <message>
+   <source>element on a layer that is off or frozen was set aside</source>
+   <translation>Element auf einer ausgeblendeten oder gefrorenen Ebene wurde beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>elements on layers that are off or frozen were set aside</source>
+   <translation>Elemente auf ausgeblendeten oder gefrorenen Ebenen wurden beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>line drawn for construction, dimensions or centres was set aside</source>
+   <translation>Linie für Hilfszwecke, Maße oder Mitten wurde beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>lines drawn for construction, dimensions or centres were set aside</source>
+   <translation>Linien für Hilfszwecke, Maße oder Mitten wurden beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>Choose the layer here if these lines should be cut.</source>
+   <translation>Wählen Sie hier die Ebene, wenn diese Linien geschnitten werden sollen.</translation>
+  </message>
+  <message>
+   <source>filled area whose edge is also drawn as lines; the lines count</source>
+   <translation>gefüllte Fläche, deren Rand auch als Linien gezeichnet ist; die Linien zählen</translation>
+  </message>
+  <message>
+   <source>filled areas whose edges are also drawn as lines; the lines count</source>
+   <translation>gefüllte Flächen, deren Ränder auch als Linien gezeichnet sind; die Linien zählen</translation>
+  </message>
+  <message>
+   <source>reference to a block that is not in the file</source>
+   <translation>Verweis auf einen Block, der nicht in der Datei ist</translation>
+  </message>
+  <message>
+   <source>references to blocks that are not in the file</source>
+   <translation>Verweise auf Blöcke, die nicht in der Datei sind</translation>
+  </message>
+  <message>
+   <source>Save the drawing again together with its blocks.</source>
+   <translation>Speichern Sie die Zeichnung noch einmal mitsamt ihren Blöcken.</translation>
+  </message>
+  <message>
+   <source>reference to a block too deep inside of others</source>
+   <translation>Verweis auf einen Block, der zu tief in anderen steckt</translation>
+  </message>
+  <message>
+   <source>references to blocks too deep inside of others</source>
+   <translation>Verweise auf Blöcke, die zu tief in anderen stecken</translation>
+  </message>
+  <message>
+   <source>Explode the blocks in the drawing program and save again.</source>
+   <translation>Lösen Sie die Blöcke im Zeichenprogramm auf und speichern Sie neu.</translation>
+  </message>
+  <message>
+   <source>block that contains itself was left out</source>
+   <translation>Block, der sich selbst enthält, wurde weggelassen</translation>
+  </message>
+  <message>
+   <source>blocks that contain themselves were left out</source>
+   <translation>Blöcke, die sich selbst enthalten, wurden weggelassen</translation>
+  </message>
+  <message>
+   <source>Delete the reference that leads back to its own block.</source>
+   <translation>Löschen Sie den Verweis, der auf seinen eigenen Block zurückführt.</translation>
+  </message>
+  <message>
+   <source> ({names} and more)</source>
+   <translation> ({names} und weitere)</translation>
+  </message>
+  <message>
+   <source>, the first at {there}</source>
+   <translation>, zuerst bei {there}</translation>
+  </message>
+  <message>
+   <source>, at {there}</source>
+   <translation>, bei {there}</translation>
+  </message>
+  <message>
+   <source>“{name}” is damaged beyond repair; save it again from the drawing program.</source>
+   <translation>„{name}“ ist so beschädigt, dass nichts zu retten ist; speichern Sie die Datei im Zeichenprogramm noch einmal.</translation>
+  </message>
+  <message>
+   <source>Check that nothing is missing, or save it again from the drawing program.</source>
+   <translation>Prüfen Sie, ob nichts fehlt, oder speichern Sie die Datei im Zeichenprogramm noch einmal.</translation>
+  </message>
+  <message>
+   <source>The file ends in the middle; what could be read was recovered ({flaws} flaws mended).</source>
+   <translation>Die Datei endet mittendrin; was lesbar war, wurde gerettet ({flaws} Fehler behoben).</translation>
+  </message>
+  <message>
+   <source>The file is damaged; what could be read was recovered ({flaws} flaws mended).</source>
+   <translation>Die Datei ist beschädigt; was lesbar war, wurde gerettet ({flaws} Fehler behoben).</translation>
+  </message>
+  <message>
+   <source>“{name}” changed while it was read; wait until it is saved, then open it again.</source>
+   <translation>„{name}“ änderte sich beim Lesen; warten Sie, bis die Datei gespeichert ist, dann öffnen Sie sie noch einmal.</translation>
+  </message>
+  <message>
+   <source>“{name}” is empty; save the drawing again.</source>
+   <translation>„{name}“ ist leer; speichern Sie die Zeichnung noch einmal.</translation>
+  </message>
+  <message>
+   <source>“{name}” is not a DXF file; save the drawing as DXF or SVG.</source>
+   <translation>„{name}“ ist keine DXF-Datei; speichern Sie die Zeichnung als DXF oder SVG.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds {values} values, more than the {most} that are read; save only the outline, with fewer points, as a file of its own.</source>
+   <translation>„{name}“ enthält {values} Werte, mehr als die {most}, die gelesen werden; speichern Sie nur den Umriss, mit weniger Punkten, als eigene Datei.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds {points} points, more than the {most} that are read; save the outline with fewer points.</source>
+   <translation>„{name}“ enthält {points} Punkte, mehr als die {most}, die gelesen werden; speichern Sie den Umriss mit weniger Punkten.</translation>
+  </message>
+  <message>
+   <source>“{name}” is damaged and too large to repair; save it again.</source>
+   <translation>„{name}“ ist beschädigt und zum Reparieren zu groß; speichern Sie die Datei noch einmal.</translation>
+  </message>
+  <message>
+   <source>“{name}” is a folder; choose a DXF or SVG file.</source>
+   <translation>„{name}“ ist ein Ordner; wählen Sie eine DXF- oder SVG-Datei.</translation>
+  </message>
+  <message>
+   <source>“{name}” is no plain file; choose a DXF or SVG file.</source>
+   <translation>„{name}“ ist keine gewöhnliche Datei; wählen Sie eine DXF- oder SVG-Datei.</translation>
+  </message>
+  <message>
+   <source>“{name}” has {megabytes} MB, more than {most} MB, and is not read; save only the outline as a file of its own.</source>
+   <translation>„{name}“ hat {megabytes} MB, mehr als {most} MB, und wird nicht gelesen; speichern Sie nur den Umriss als eigene Datei.</translation>
+  </message>
+  <message>
+   <source>“{name}” does not exist; check its name and folder.</source>
+   <translation>„{name}“ gibt es nicht; prüfen Sie Namen und Ordner.</translation>
+  </message>
+  <message>
+   <source>“{name}” may not be read; ask for permission to read it.</source>
+   <translation>„{name}“ darf nicht gelesen werden; lassen Sie sich das Lesen erlauben.</translation>
+  </message>
+  <message>
+   <source>“{name}” could not be read; copy it to this computer and try again.</source>
+   <translation>„{name}“ ließ sich nicht lesen; kopieren Sie die Datei auf diesen Rechner und versuchen Sie es noch einmal.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds no outline: {message} {remedy}</source>
+   <translation>„{name}“ enthält keinen Umriss: {message} {remedy}</translation>
+  </message>
+  <message>
+   <source>{mm} (as it is shown now) if it was drawn in millimetres, {inches} = {inches_in_mm} if in inches</source>
+   <translation>{mm} (wie jetzt gezeigt), wenn sie in Millimetern gezeichnet ist, {inches} = {inches_in_mm}, wenn in Zoll</translation>
+  </message>
+  <message>
+   <source>“{name}” is empty: it draws nothing; save the drawing again with its shapes.</source>
+   <translation>„{name}“ ist leer: Die Datei zeichnet nichts; speichern Sie die Zeichnung noch einmal mit ihren Formen.</translation>
+  </message>
+  <message>
+   <source>The drawing states no unit: {sizes}.</source>
+   <translation>Die Zeichnung nennt keine Einheit: {sizes}.</translation>
+  </message>
+  <message>
+   <source>Choose the unit that gives the size it should have.</source>
+   <translation>Wählen Sie die Einheit, in der die Größe stimmt.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds {count} points, more than the {most} that are read; save the outline with fewer points.</source>
+   <translation>„{name}“ enthält {count} Punkte, mehr als die {most}, die gelesen werden; speichern Sie den Umriss mit weniger Punkten.</translation>
+  </message>
+  <message>
+   <source>miles</source>
+   <translation>Meilen</translation>
+  </message>
+  <message>
+   <source>kilometres</source>
+   <translation>Kilometer</translation>
+  </message>
+  <message>
+   <source>angstroms</source>
+   <translation>Ångström</translation>
+  </message>
+  <message>
+   <source>gigametres</source>
+   <translation>Gigameter</translation>
+  </message>
+  <message>
+   <source>astronomical units</source>
+   <translation>astronomische Einheiten</translation>
+  </message>
+  <message>
+   <source>light years</source>
+   <translation>Lichtjahre</translation>
+  </message>
+  <message>
+   <source>parsecs</source>
+   <translation>Parsec</translation>
+  </message>
+  <message>
+   <source>US survey miles</source>
+   <translation>US-Vermessungsmeilen</translation>
+  </message>
+  <message>
+   <source>The drawing {said}, which no part is drawn in; it is read as if it were in millimetres.</source>
+   <translation>Die Zeichnung {said}, worin kein Teil gezeichnet wird; sie wird gelesen, als wäre sie in Millimetern.</translation>
+  </message>
+  <message>
+   <source>microinches</source>
+   <translation>Mikrozoll</translation>
+  </message>
+  <message>
+   <source>yards</source>
+   <translation>Yard</translation>
+  </message>
+  <message>
+   <source>nanometres</source>
+   <translation>Nanometer</translation>
+  </message>
+  <message>
+   <source>decimetres</source>
+   <translation>Dezimeter</translation>
+  </message>
+  <message>
+   <source>decametres</source>
+   <translation>Dekameter</translation>
+  </message>
+  <message>
+   <source>hectometres</source>
+   <translation>Hektometer</translation>
+  </message>
+  <message>
+   <source>US survey feet</source>
+   <translation>US-Vermessungsfuß</translation>
+  </message>
+  <message>
+   <source>US survey inches</source>
+   <translation>US-Vermessungszoll</translation>
+  </message>
+  <message>
+   <source>US survey yards</source>
+   <translation>US-Vermessungsyard</translation>
+  </message>
+  <message>
+   <source>The drawing is in {name}; it was converted to millimetres.</source>
+   <translation>Die Einheit der Zeichnung: {name}; sie wurde in Millimeter umgerechnet.</translation>
+  </message>
+  <message>
+   <source>Nothing to do, unless the size is wrong: then choose another unit.</source>
+   <translation>Nichts zu tun, außer die Größe stimmt nicht: Dann wählen Sie eine andere Einheit.</translation>
+  </message>
+  <message>
+   <source>says its unit is {unit}</source>
+   <translation>nennt als ihre Einheit {unit}</translation>
+  </message>
+  <message>
+   <source>states an unknown unit ({code})</source>
+   <translation>nennt eine unbekannte Einheit ({code})</translation>
+  </message>
+  <message>
+   <source>“{name}” holds {count} elements once its blocks are spread out, more than the {most} that are read; save only the outline as a file of its own.</source>
+   <translation>„{name}“ enthält {count} Elemente, wenn seine Blöcke aufgelöst sind, mehr als die {most}, die gelesen werden; speichern Sie nur den Umriss als eigene Datei.</translation>
+  </message>
+  <message>
+   <source>about 10^{power}</source>
+   <translation>etwa 10^{power}</translation>
+  </message>
+  <message>
+   <source>“{name}” is neither DXF nor SVG nor a table of points; save the drawing as DXF or SVG.</source>
+   <translation>„{name}“ ist weder DXF noch SVG noch eine Punktetabelle; speichern Sie die Zeichnung als DXF oder SVG.</translation>
+  </message>
+  <message>
+   <source>a DWG drawing</source>
+   <translation>eine DWG-Zeichnung</translation>
+  </message>
+  <message>
+   <source>a PDF</source>
+   <translation>ein PDF</translation>
+  </message>
+  <message>
+   <source>a PostScript file</source>
+   <translation>eine PostScript-Datei</translation>
+  </message>
+  <message>
+   <source>a picture (PNG)</source>
+   <translation>ein Bild (PNG)</translation>
+  </message>
+  <message>
+   <source>a picture (JPEG)</source>
+   <translation>ein Bild (JPEG)</translation>
+  </message>
+  <message>
+   <source>a picture (GIF)</source>
+   <translation>ein Bild (GIF)</translation>
+  </message>
+  <message>
+   <source>a picture (BMP)</source>
+   <translation>ein Bild (BMP)</translation>
+  </message>
+  <message>
+   <source>a STEP model</source>
+   <translation>ein STEP-Modell</translation>
+  </message>
+  <message>
+   <source>a three-dimensional model (STL)</source>
+   <translation>ein räumliches Modell (STL)</translation>
+  </message>
+  <message>
+   <source>a packed folder (ZIP)</source>
+   <translation>ein gepackter Ordner (ZIP)</translation>
+  </message>
+  <message>
+   <source>a web page</source>
+   <translation>eine Webseite</translation>
+  </message>
+  <message>
+   <source>“{name}” is {what}; save the drawing as DXF or SVG.</source>
+   <translation>„{name}“ ist {what}; speichern Sie die Zeichnung als DXF oder SVG.</translation>
+  </message>
+  <message>
+   <source>The table states no unit: {mm} (as it is shown now) if it was measured in millimetres, {inches} = {inches_in_mm} if in inches.</source>
+   <translation>Die Tabelle nennt keine Einheit: {mm} (wie jetzt gezeigt), wenn in Millimetern gemessen wurde, {inches} = {inches_in_mm}, wenn in Zoll.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds {points} points but no contour of three; add the missing points.</source>
+   <translation>„{name}“ enthält {points} Punkte, aber keinen Umriss aus dreien; ergänzen Sie die fehlenden Punkte.</translation>
+  </message>
+  <message>
+   <source>Choose the unit, or write `# unit: mm` in the first line.</source>
+   <translation>Wählen Sie die Einheit, oder schreiben Sie `# unit: mm` in die erste Zeile.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds {lines} lines, more than the {most} points that are read; measure fewer points.</source>
+   <translation>„{name}“ enthält {lines} Zeilen, mehr als die {most} Punkte, die gelesen werden; messen Sie weniger Punkte.</translation>
+  </message>
+  <message>
+   <source>“{name}” holds no points; give one point a line, such as 12.5, 40.</source>
+   <translation>„{name}“ enthält keine Punkte; geben Sie einen Punkt je Zeile an, etwa 12.5, 40.</translation>
+  </message>
+  <message>
+   <source>1 contour has fewer than three points.</source>
+   <translation>1 Umriss hat weniger als drei Punkte.</translation>
+  </message>
+  <message>
+   <source>{count} contours have fewer than three points.</source>
+   <translation>{count} Umrisse haben weniger als drei Punkte.</translation>
+  </message>
+  <message>
+   <source>{count} lines hold no point: line {shown} and more.</source>
+   <translation>{count} Zeilen enthalten keinen Punkt: Zeile {shown} und weitere.</translation>
+  </message>
+  <message>
+   <source>{count} lines hold no point: line {shown}.</source>
+   <translation>{count} Zeilen enthalten keinen Punkt: Zeile {shown}.</translation>
+  </message>
+  <message>
+   <source>Add the missing points.</source>
+   <translation>Ergänzen Sie die fehlenden Punkte.</translation>
+  </message>
+  <message>
+   <source>Give two numbers a line, such as 12.5, 40.</source>
+   <translation>Geben Sie zwei Zahlen je Zeile an, etwa 12.5, 40.</translation>
+  </message>
+  <message>
+   <source>{label} is painted with a gradient.</source>
+   <translation>{label} ist mit einem Verlauf gefüllt.</translation>
+  </message>
+  <message>
+   <source>{label} is painted with a pattern.</source>
+   <translation>{label} ist mit einem Muster gefüllt.</translation>
+  </message>
+  <message>
+   <source>{label} has markers, which are left out.</source>
+   <translation>{label} hat Pfeilspitzen, die weggelassen werden.</translation>
+  </message>
+  <message>
+   <source>{label} has a mask, which is not applied.</source>
+   <translation>{label} hat eine Maske, die nicht angewandt wird.</translation>
+  </message>
+  <message>
+   <source>{label} has a filter, which is not applied.</source>
+   <translation>{label} hat einen Filter, der nicht angewandt wird.</translation>
+  </message>
+  <message>
+   <source>The drawing has too many style rules for its elements; save it as plain SVG.</source>
+   <translation>Die Zeichnung hat zu viele Stilregeln für ihre Elemente; speichern Sie sie als einfaches SVG.</translation>
+  </message>
+  <message>
+   <source>“{name}” is not well-formed SVG ({reason}, line {line}, column {column}); save it again from the drawing program.</source>
+   <translation>„{name}“ ist kein wohlgeformtes SVG ({reason}, Zeile {line}, Spalte {column}); speichern Sie die Datei im Zeichenprogramm noch einmal.</translation>
+  </message>
+  <message>
+   <source>{element} in line {line}</source>
+   <translation>{element} in Zeile {line}</translation>
+  </message>
+  <message>
+   <source>“{name}” is XML, but not an SVG drawing; choose an SVG file.</source>
+   <translation>„{name}“ ist XML, aber keine SVG-Zeichnung; wählen Sie eine SVG-Datei.</translation>
+  </message>
+  <message>
+   <source>“{name}” is in a text encoding that cannot be read; save it again as UTF-8.</source>
+   <translation>„{name}“ hat eine Textkodierung, die nicht lesbar ist; speichern Sie die Datei als UTF-8.</translation>
+  </message>
+  <message>
+   <source>“{name}” cannot be read ({reason}); check its permissions.</source>
+   <translation>„{name}“ ist nicht lesbar ({reason}); prüfen Sie die Zugriffsrechte.</translation>
+  </message>
+  <message>
+   <source>“{name}” is compressed, but cut off; save it again as plain SVG.</source>
+   <translation>„{name}“ ist gepackt, aber abgeschnitten; speichern Sie die Datei als einfaches SVG.</translation>
+  </message>
+  <message>
+   <source>“{name}” is larger than {megabytes} MB; save only the outlines you need.</source>
+   <translation>„{name}“ ist größer als {megabytes} MB; speichern Sie nur die Umrisse, die Sie brauchen.</translation>
+  </message>
+  <message>
+   <source>There is no file “{name}”; check its name and folder.</source>
+   <translation>Eine Datei „{name}“ gibt es nicht; prüfen Sie Namen und Ordner.</translation>
+  </message>
+  <message>
+   <source>“{name}” is not a file; choose an SVG file.</source>
+   <translation>„{name}“ ist keine Datei; wählen Sie eine SVG-Datei.</translation>
+  </message>
+  <message>
+   <source>the name cannot be used</source>
+   <translation>der Name ist nicht verwendbar</translation>
+  </message>
+  <message>
+   <source>“{name}” is compressed, but damaged; save it again as plain SVG.</source>
+   <translation>„{name}“ ist gepackt, aber beschädigt; speichern Sie die Datei als einfaches SVG.</translation>
+  </message>
+  <message>
+   <source>holds more than {most} elements; save only the outlines you need</source>
+   <translation>enthält mehr als {most} Elemente; speichern Sie nur die Umrisse, die Sie brauchen</translation>
+  </message>
+  <message>
+   <source>nests elements more than {most} deep; ungroup and save it again</source>
+   <translation>verschachtelt Elemente mehr als {most} tief; lösen Sie die Gruppen auf und speichern Sie neu</translation>
+  </message>
+  <message>
+   <source>“{name}” declares XML entities or refers to other files, which is not safe to open; save it again as plain SVG.</source>
+   <translation>„{name}“ erklärt XML-Entitäten oder verweist auf andere Dateien, was nicht sicher zu öffnen ist; speichern Sie die Datei als einfaches SVG.</translation>
+  </message>
+  <message>
+   <source>Convert the text to paths in the drawing program and save again.</source>
+   <translation>Wandeln Sie den Text im Zeichenprogramm in Pfade um und speichern Sie neu.</translation>
+  </message>
+  <message>
+   <source>Trace the picture in the drawing program, or draw the outline again as a path.</source>
+   <translation>Zeichnen Sie das Bild im Zeichenprogramm nach, oder zeichnen Sie den Umriss neu als Pfad.</translation>
+  </message>
+  <message>
+   <source>Draw it with SVG shapes; other content cannot be cut.</source>
+   <translation>Zeichnen Sie es mit SVG-Formen; anderer Inhalt lässt sich nicht schneiden.</translation>
+  </message>
+  <message>
+   <source>Cut the shape with a path operation in the drawing program; it is shown whole here.</source>
+   <translation>Beschneiden Sie die Form im Zeichenprogramm mit einer Pfadoperation; hier wird sie ganz gezeigt.</translation>
+  </message>
+  <message>
+   <source>Remove the effect in the drawing program; the plain shape is shown here.</source>
+   <translation>Entfernen Sie den Effekt im Zeichenprogramm; hier wird die einfache Form gezeigt.</translation>
+  </message>
+  <message>
+   <source>The whole shape counts as filled; convert the pattern to paths if it matters.</source>
+   <translation>Die ganze Form gilt als gefüllt; wandeln Sie das Muster in Pfade um, wenn es darauf ankommt.</translation>
+  </message>
+  <message>
+   <source>The whole shape counts as filled; nothing to do unless parts should be left out.</source>
+   <translation>Die ganze Form gilt als gefüllt; nichts zu tun, außer Teile sollen wegbleiben.</translation>
+  </message>
+  <message>
+   <source>Convert the line with its arrowheads to paths if they should be cut.</source>
+   <translation>Wandeln Sie die Linie mit ihren Pfeilspitzen in Pfade um, wenn sie geschnitten werden sollen.</translation>
+  </message>
+  <message>
+   <source>Scripts are never run; save the drawing as it should look.</source>
+   <translation>Skripte werden nie ausgeführt; speichern Sie die Zeichnung so, wie sie aussehen soll.</translation>
+  </message>
+  <message>
+   <source>The drawing is read as it is before any movement.</source>
+   <translation>Die Zeichnung wird gelesen, wie sie vor jeder Bewegung ist.</translation>
+  </message>
+  <message>
+   <source>Draw it again, or correct the path data.</source>
+   <translation>Zeichnen Sie es neu, oder berichtigen Sie die Pfaddaten.</translation>
+  </message>
+  <message>
+   <source>Correct the transform; the element is shown without it.</source>
+   <translation>Berichtigen Sie die Transformation; das Element wird ohne sie gezeigt.</translation>
+  </message>
+  <message>
+   <source>Nothing to do, or delete it.</source>
+   <translation>Nichts zu tun, oder löschen Sie es.</translation>
+  </message>
+  <message>
+   <source>Draw the missing part again, or delete the reference.</source>
+   <translation>Zeichnen Sie das fehlende Teil neu, oder löschen Sie den Verweis.</translation>
+  </message>
+  <message>
+   <source>Put the part into this file; other files and addresses are never opened.</source>
+   <translation>Nehmen Sie das Teil in diese Datei auf; andere Dateien und Adressen werden nie geöffnet.</translation>
+  </message>
+  <message>
+   <source>Delete the reference that leads back to itself.</source>
+   <translation>Löschen Sie den Verweis, der auf sich selbst zurückführt.</translation>
+  </message>
+  <message>
+   <source>Check that the drawing looks right; else save it with plain attributes.</source>
+   <translation>Prüfen Sie, ob die Zeichnung richtig aussieht; sonst speichern Sie sie mit einfachen Attributen.</translation>
+  </message>
+  <message>
+   <source>Check that nothing is missing; else convert it to paths.</source>
+   <translation>Prüfen Sie, ob nichts fehlt; sonst wandeln Sie es in Pfade um.</translation>
+  </message>
+  <message>
+   <source>Show it in the drawing program and save again if it should be cut.</source>
+   <translation>Blenden Sie es im Zeichenprogramm ein und speichern Sie neu, wenn es geschnitten werden soll.</translation>
+  </message>
+  <message>
+   <source>Check the size; lengths in em and ex were taken for a font of 16 px.</source>
+   <translation>Prüfen Sie die Größe; für Längen in em und ex gilt hier eine Schrift von 16 px.</translation>
+  </message>
+  <message>
+   <source>Check the size of the drawing.</source>
+   <translation>Prüfen Sie die Größe der Zeichnung.</translation>
+  </message>
+  <message>
+   <source>Move it onto the page, or delete it, if it was not meant to be there.</source>
+   <translation>Rücken Sie es auf die Seite, oder löschen Sie es, wenn es dort nicht hingehört.</translation>
+  </message>
+  <message>
+   <source>Nothing to do; the drawing offers another form for this reader.</source>
+   <translation>Nichts zu tun; die Zeichnung bietet für dieses Programm eine andere Form an.</translation>
+  </message>
+  <message>
+   <source>{more} more of this kind.</source>
+   <translation>{more} weitere dieser Art.</translation>
+  </message>
+  <message>
+   <source>The viewBox of the drawing is broken and was left out.</source>
+   <translation>Die viewBox der Zeichnung ist fehlerhaft und wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>The viewBox does not fit the size of the drawing and was left out.</source>
+   <translation>Die viewBox passt nicht zur Größe der Zeichnung und wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>The transform of the whole drawing is broken.</source>
+   <translation>Die Transformation der ganzen Zeichnung ist fehlerhaft.</translation>
+  </message>
+  <message>
+   <source>The {name} of the drawing, “{text}”, is no size and was left out.</source>
+   <translation>Die {name} der Zeichnung, „{text}“, ist keine Größe und wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>The {name} of the drawing is given in {unit}.</source>
+   <translation>Die {name} der Zeichnung ist in {unit} angegeben.</translation>
+  </message>
+  <message>
+   <source>One path of the drawing has more than {most} pieces (a curve counts as three); simplify it in the drawing program and save it again.</source>
+   <translation>Ein Pfad der Zeichnung hat mehr als {most} Stücke (eine Kurve zählt als drei); vereinfachen Sie ihn im Zeichenprogramm und speichern Sie neu.</translation>
+  </message>
+  <message>
+   <source>The file states no physical size. As it is now, 1 px = 1/96 in: {now}; 1 unit = 1 mm: {mm}; 1 unit = 1 in: {inch}.</source>
+   <translation>Die Datei nennt keine Größe in Längeneinheiten. Wie sie jetzt ist, 1 px = 1/96 in: {now}; 1 Einheit = 1 mm: {mm}; 1 Einheit = 1 in: {inch}.</translation>
+  </message>
+  <message>
+   <source>{hidden} elements are hidden or painted with nothing; they were left out.</source>
+   <translation>{hidden} Elemente sind verborgen oder mit nichts gemalt; sie wurden weggelassen.</translation>
+  </message>
+  <message>
+   <source>“{name}” only defines symbols and places none; open the drawing that uses them.</source>
+   <translation>„{name}“ erklärt nur Symbole und setzt keines ein; öffnen Sie die Zeichnung, die sie verwendet.</translation>
+  </message>
+  <message>
+   <source>A shape without a name</source>
+   <translation>Eine Form ohne Namen</translation>
+  </message>
+  <message>
+   <source>{name} lies outside of the page; it was kept.</source>
+   <translation>{name} liegt außerhalb der Seite und wurde behalten.</translation>
+  </message>
+  <message>
+   <source>has broken path data at character {number}{near}; it is drawn up to there</source>
+   <translation>hat ab Zeichen {number}{near} fehlerhafte Pfaddaten; gezeichnet wird bis dahin</translation>
+  </message>
+  <message>
+   <source>has a broken list of points; the whole pairs in it are drawn</source>
+   <translation>hat eine fehlerhafte Punktliste; gezeichnet werden die ganzen Paare darin</translation>
+  </message>
+  <message>
+   <source>has a negative size</source>
+   <translation>hat eine negative Größe</translation>
+  </message>
+  <message>
+   <source>has a size of zero</source>
+   <translation>hat die Größe null</translation>
+  </message>
+  <message>
+   <source>has no path data</source>
+   <translation>hat keine Pfaddaten</translation>
+  </message>
+  <message>
+   <source>has a {name} that is no length, “{text}”</source>
+   <translation>hat in {name} keine Länge: „{text}“</translation>
+  </message>
+  <message>
+   <source>only moves the pen</source>
+   <translation>bewegt nur den Stift</translation>
+  </message>
+  <message>
+   <source>has no points</source>
+   <translation>hat keine Punkte</translation>
+  </message>
+  <message>
+   <source>has a point that is not a number</source>
+   <translation>hat einen Punkt, der keine Zahl ist</translation>
+  </message>
+  <message>
+   <source>is text, which has no outline of its own; it was left out</source>
+   <translation>ist Text, der keinen eigenen Umriss hat; er wurde weggelassen</translation>
+  </message>
+  <message>
+   <source>is a picture; it was left out</source>
+   <translation>ist ein Bild; es wurde weggelassen</translation>
+  </message>
+  <message>
+   <source>holds content that is not SVG; it was left out</source>
+   <translation>enthält Inhalt, der kein SVG ist; er wurde weggelassen</translation>
+  </message>
+  <message>
+   <source>“{name}” {why}; save only the outlines you need.</source>
+   <translation>„{name}“ {why}; speichern Sie nur die Umrisse, die Sie brauchen.</translation>
+  </message>
+  <message>
+   <source>{label} reaches further than {most} m; it was left out.</source>
+   <translation>{label} reicht weiter als {most} m; es wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>{label} refers to “{href}”, which is not in the file; it was left out.</source>
+   <translation>{label} verweist auf „{href}“, das nicht in der Datei ist; es wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>draws more than {most} elements once its references are followed</source>
+   <translation>zeichnet mehr als {most} Elemente, wenn man den Verweisen folgt</translation>
+  </message>
+  <message>
+   <source>The style rule “{selector}” is not understood here.</source>
+   <translation>Die Stilregel „{selector}“ wird hier nicht verstanden.</translation>
+  </message>
+  <message>
+   <source>{label} asks for what this reader does not offer.</source>
+   <translation>{label} verlangt, was dieses Programm nicht bietet.</translation>
+  </message>
+  <message>
+   <source>{label} leads back to itself; it was left out.</source>
+   <translation>{label} führt auf sich selbst zurück; es wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>{label} has a size of zero; nothing in it shows.</source>
+   <translation>{label} hat die Größe null; nichts darin ist zu sehen.</translation>
+  </message>
+  <message>
+   <source>which is not in the file</source>
+   <translation>, der nicht in der Datei ist</translation>
+  </message>
+  <message>
+   <source>in a form that is not read here</source>
+   <translation> in einer Form, die hier nicht gelesen wird</translation>
+  </message>
+  <message>
+   <source>{label} has a clip path {why}.</source>
+   <translation>{label} hat einen Beschneidungspfad{why}.</translation>
+  </message>
+  <message>
+   <source>{label} clips itself; it was left out.</source>
+   <translation>{label} beschneidet sich selbst; es wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>{label} has a broken transform “{text}”.</source>
+   <translation>{label} hat eine fehlerhafte Transformation „{text}“.</translation>
+  </message>
+  <message>
+   <source>{label} is flattened to nothing by its transform.</source>
+   <translation>{label} wird von seiner Transformation zu nichts zusammengedrückt.</translation>
+  </message>
+  <message>
+   <source>refers to “{href}” outside of this file</source>
+   <translation>verweist auf „{href}“ außerhalb dieser Datei</translation>
+  </message>
+  <message>
+   <source>refers to nothing</source>
+   <translation>verweist auf nichts</translation>
+  </message>
+  <message>
+   <source>{label} {why}; it was left out.</source>
+   <translation>{label} {why}; es wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>nests elements and references more than {most} deep</source>
+   <translation>verschachtelt Elemente und Verweise mehr als {most} tief</translation>
+  </message>
+  <message>
+   <source>has more than {vertices} vertices or {curves} curves</source>
+   <translation>hat mehr als {vertices} Eckpunkte oder {curves} Kurven</translation>
+  </message>
+  <message>
+   <source>{label} was not run.</source>
+   <translation>{label} wurde nicht ausgeführt.</translation>
+  </message>
+  <message>
+   <source>is not an element of SVG; it was left out</source>
+   <translation>ist kein Element von SVG; es wurde weggelassen</translation>
+  </message>
+  <message>
+   <source>{label} was not played.</source>
+   <translation>{label} wurde nicht abgespielt.</translation>
+  </message>
+  <message>
+   <source>{name} was written but {why}, so it was removed; export again, or in the other file format.</source>
+   <translation>{name} wurde geschrieben und wieder entfernt, denn {why}; schreiben Sie noch einmal, oder im anderen Dateiformat.</translation>
+  </message>
+  <message>
+   <source>it does not say that its unit is the millimetre</source>
+   <translation>die Datei nennt als Einheit nicht den Millimeter</translation>
+  </message>
+  <message>
+   <source>its layers differ from what was meant ({odd})</source>
+   <translation>ihre Ebenen weichen vom Gemeinten ab ({odd})</translation>
+  </message>
+  <message>
+   <source>layer {layer} holds {count} contours instead of {wanted}</source>
+   <translation>Ebene {layer} enthält {count} Umrisse statt {wanted}</translation>
+  </message>
+  <message>
+   <source>it cannot be read back ({error})</source>
+   <translation>sie ließ sich nicht zurücklesen ({error})</translation>
+  </message>
+  <message>
+   <source>an outline of layer {layer} is off by {off} in it</source>
+   <translation>ein Umriss der Ebene {layer} liegt darin um {off} daneben</translation>
+  </message>
+  <message>
+   <source>a contour of layer {layer} is open in it</source>
+   <translation>ein Umriss der Ebene {layer} ist darin offen</translation>
+  </message>
+  <message>
+   <source>a contour of layer {layer} is closed in it</source>
+   <translation>ein Umriss der Ebene {layer} ist darin geschlossen</translation>
+  </message>
+  <message>
+   <source>{name} is only {size}, at {place}.</source>
+   <translation>{name} misst nur {size}, bei {place}.</translation>
+  </message>
+  <message>
+   <source>Leave it out, or delete it, if it is a leftover.</source>
+   <translation>Lassen Sie ihn weg, oder löschen Sie ihn, wenn er ein Überbleibsel ist.</translation>
+  </message>
+  <message>
+   <source>{name} crosses itself{where}; it was taken as {areas} by the even-odd rule.</source>
+   <translation>{name} überschneidet sich{where}; nach der Gerade-Ungerade-Regel wurde er zu {areas}.</translation>
+  </message>
+  <message>
+   <source>Check the shape, or draw it again without the crossing.</source>
+   <translation>Prüfen Sie die Form, oder zeichnen Sie sie neu ohne die Überschneidung.</translation>
+  </message>
+  <message>
+   <source> at {place}</source>
+   <translation> bei {place}</translation>
+  </message>
+  <message>
+   <source>{name} crosses itself or others more than {most} times; it was left out.</source>
+   <translation>{name} überschneidet sich selbst oder andere mehr als {most}-mal und wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>Save only the outline as a file of its own.</source>
+   <translation>Speichern Sie nur den Umriss als eigene Datei.</translation>
+  </message>
+  <message>
+   <source>{what}{where}; it was left out.</source>
+   <translation>{what}{where}; er wurde weggelassen.</translation>
+  </message>
+  <message>
+   <source>The drawing is {size}, larger than ten metres.</source>
+   <translation>Die Zeichnung misst {size}, mehr als zehn Meter.</translation>
+  </message>
+  <message>
+   <source>The drawing is only {size}.</source>
+   <translation>Die Zeichnung misst nur {size}.</translation>
+  </message>
+  <message>
+   <source>{name} crosses itself{where} and encloses nothing.</source>
+   <translation>{name} überschneidet sich{where} und umschließt nichts.</translation>
+  </message>
+  <message>
+   <source>Draw it again without the crossing.</source>
+   <translation>Zeichnen Sie ihn neu ohne die Überschneidung.</translation>
+  </message>
+  <message>
+   <source>Check its unit.</source>
+   <translation>Prüfen Sie die Einheit.</translation>
+  </message>
+  <message>
+   <source>{name} has a point that is not a number</source>
+   <translation>{name} hat einen Punkt, der keine Zahl ist</translation>
+  </message>
+  <message>
+   <source>{name} encloses nothing</source>
+   <translation>{name} umschließt nichts</translation>
+  </message>
+  <message>
+   <source>{side} per side ({overall} overall)</source>
+   <translation>{side} je Seite ({overall} gesamt)</translation>
+  </message>
+  <message>
+   <source>The work was stopped; nothing was changed.</source>
+   <translation>Die Arbeit wurde angehalten; nichts wurde geändert.</translation>
+  </message>
+  <message>
+   <source>“{text}” means a thousandth of an inch to some and a millimetre to others; write thou or mm.</source>
+   <translation>„{text}“ heißt für manche ein Tausendstel Zoll, für andere ein Millimeter; schreiben Sie thou oder mm.</translation>
+  </message>
+  <message>
+   <source>“{text}” is not a unit known here; use mm, cm, m, µm, in, ft, thou, tenths or px.</source>
+   <translation>„{text}“ ist hier als Einheit unbekannt; nehmen Sie mm, cm, m, µm, in, ft, thou, tenths oder px.</translation>
+  </message>
+  <message>
+   <source>has a unit without a number; type the number in front of it, such as 0.05 mm</source>
+   <translation>hat eine Einheit ohne Zahl; schreiben Sie die Zahl davor, etwa 0.05 mm</translation>
+  </message>
+  <message>
+   <source>is too long to be a length; type a number and a unit, such as 0.05 mm</source>
+   <translation>ist zu lang für eine Länge; geben Sie Zahl und Einheit ein, etwa 0.05 mm</translation>
+  </message>
+  <message>
+   <source>No length was given; type a number and a unit, such as 0.05 mm.</source>
+   <translation>Es wurde keine Länge eingegeben; geben Sie Zahl und Einheit ein, etwa 0.05 mm.</translation>
+  </message>
+  <message>
+   <source>is longer than a kilometre; check the number and its unit</source>
+   <translation>ist länger als ein Kilometer; prüfen Sie die Zahl und ihre Einheit</translation>
+  </message>
+  <message>
+   <source>holds two lengths side by side; put + or - between them</source>
+   <translation>enthält zwei Längen nebeneinander; setzen Sie + oder - dazwischen</translation>
+  </message>
+  <message>
+   <source>has two units behind one number; keep one of them</source>
+   <translation>hat zwei Einheiten hinter einer Zahl; lassen Sie nur eine stehen</translation>
+  </message>
+  <message>
+   <source>divides a length; type the result, or a fraction of whole numbers such as 1/8 in</source>
+   <translation>teilt eine Länge; geben Sie das Ergebnis ein, oder einen Bruch aus ganzen Zahlen wie 1/8 in</translation>
+  </message>
+  <message>
+   <source>has a unit on some of its numbers only; give every number its unit</source>
+   <translation>hat nur bei manchen Zahlen eine Einheit; geben Sie jeder Zahl ihre Einheit</translation>
+  </message>
+  <message>
+   <source>holds two numbers side by side; use one decimal mark, or put + or - between them</source>
+   <translation>enthält zwei Zahlen nebeneinander; nehmen Sie ein einziges Dezimalzeichen, oder setzen Sie + oder - dazwischen</translation>
+  </message>
+  <message>
+   <source>can be read as a sum or as a mixed number; write 1 1/2 in, or 1 in - 1/2 in</source>
+   <translation>lässt sich als Summe oder als gemischte Zahl lesen; schreiben Sie 1 1/2 in, oder 1 in - 1/2 in</translation>
+  </message>
+  <message>
+   <source>has no whole number behind the fraction bar; type one, such as 1/8 in</source>
+   <translation>hat keine ganze Zahl hinter dem Bruchstrich; geben Sie eine ein, etwa 1/8 in</translation>
+  </message>
+  <message>
+   <source>divides by zero; type a fraction such as 1/8 in</source>
+   <translation>teilt durch null; geben Sie einen Bruch wie 1/8 in ein</translation>
+  </message>
+  <message>
+   <source>has a fraction of numbers that are not whole; type a decimal, or a fraction such as 1/8</source>
+   <translation>hat einen Bruch aus Zahlen, die nicht ganz sind; geben Sie eine Dezimalzahl ein, oder einen Bruch wie 1/8</translation>
+  </message>
+  <message>
+   <source>has more than one decimal mark; leave out the marks between thousands</source>
+   <translation>hat mehr als ein Dezimalzeichen; lassen Sie die Zeichen zwischen den Tausendern weg</translation>
+  </message>
+  <message>
+   <source>has a comma that may mean thousands or a decimal; write {point} or {whole}</source>
+   <translation>hat ein Komma, das Tausender oder Dezimalen meinen kann; schreiben Sie {point} oder {whole}</translation>
+  </message>
+  <message>
+   <source>has an exponent that no length needs; check it, or type the number out</source>
+   <translation>hat eine Zehnerpotenz, die keine Länge braucht; prüfen Sie sie, oder schreiben Sie die Zahl aus</translation>
+  </message>
+  <message>
+   <source>ends with + or -; type the length that follows, or remove the sign</source>
+   <translation>endet mit + oder -; geben Sie die Länge ein, die folgt, oder entfernen Sie das Vorzeichen</translation>
+  </message>
+  <message>
+   <source>has two signs in a row; keep one of them</source>
+   <translation>hat zwei Vorzeichen hintereinander; lassen Sie nur eines stehen</translation>
+  </message>
+  <message>
+   <source>has no whole number in front of the fraction bar; type one, such as 1/8 in</source>
+   <translation>hat keine ganze Zahl vor dem Bruchstrich; geben Sie eine ein, etwa 1/8 in</translation>
+  </message>
+  <message>
+   <source>is not a finite number; type a length such as 0.05 mm</source>
+   <translation>ist keine endliche Zahl; geben Sie eine Länge wie 0.05 mm ein</translation>
+  </message>
+  <message>
+   <source>an invisible character</source>
+   <translation>ein unsichtbares Zeichen</translation>
+  </message>
+  <message>
+   <source>holds {culprit}, which has no meaning in a length; remove it</source>
+   <translation>enthält {culprit}, was in einer Länge nichts bedeutet; entfernen Sie es</translation>
+  </message>
+  <message>
+   <source>has a whole number in front of a fraction that is not less than one; type it as a decimal or as one fraction</source>
+   <translation>hat eine ganze Zahl vor einem Bruch, der nicht kleiner als eins ist; geben Sie eine Dezimalzahl ein, oder einen einzigen Bruch</translation>
   </message>
  </context>
  <context>
@@ -1653,7 +4061,7 @@
   <name>Opener</name>
   <message>
    <source>The file could not be read ({0}); please report it with the file.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei ließ sich nicht lesen ({0}); bitte melden Sie das mitsamt der Datei.</translation>
   </message>
  </context>
  <context>
