@@ -5,8 +5,7 @@
 Words are found where they stand: `self.tr("…")` belongs to its class, `_tr("…")` to the context that its
 module names, `QT_TRANSLATE_NOOP("core", "…")` to its first word, `Worded("…")` anywhere in the program to
 "core", and the tables of commands, menus, settings and help to theirs. A new word is entered as unfinished;
-a word that is gone is dropped. The file is Qt's own kind (TS), so Qt's tools open it; `pyside6-lrelease` makes
-the released form.
+a word that is gone is dropped. The file is of Qt's own kind (TS); `pyside6-lrelease` makes the released form.
 """
 
 from __future__ import annotations
