@@ -16,9 +16,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from pathlib import Path as FilePath
+from typing import TYPE_CHECKING
 
 import numpy as np
-from ezdxf.document import Drawing as DxfDocument
 
 from inlayfit.drawing import Drawing, Figure, Role
 from inlayfit.errors import HostileFileError, NoOutlineError
@@ -30,6 +30,11 @@ from inlayfit.formats.dxf_units import UnitReading, read_unit_code
 from inlayfit.formats.dxf_walk import Walker
 from inlayfit.units import Unit
 from inlayfit.wording import Worded
+
+if TYPE_CHECKING:
+    # A part of the library must not be the first of it that is loaded: two threads that load the whole and
+    # a part at once wait for each other, and one of them gets half a module. `dxf_open` loads the whole.
+    from ezdxf.document import Drawing as DxfDocument
 
 MOST_VERTICES = 500_000
 """So many points chain, nest and check within seconds and a few hundred megabytes."""
