@@ -1,7 +1,7 @@
 """The bench of one window: what it does its work with.
 
-Documents that come and go, what reads a drawing anew, and the page with the work. All that is heavy hangs on
-this module.
+Documents that come and go, what reads a drawing anew, the page with the work, and the recovery copy of it.
+All that is heavy hangs on this module, so a window shows itself first and is given its bench a moment later.
 """
 
 from __future__ import annotations
@@ -9,8 +9,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
+from inlayfit.app.autosave import Autosave
 from inlayfit.app.documents import Documents
 from inlayfit.app.panels.notice import Notice
 from inlayfit.app.panels.sentence_bar import SentenceBar
@@ -18,6 +20,9 @@ from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.rereading import Rereading
 from inlayfit.app.session import Session
 from inlayfit.app.work_page import WorkPage
+from inlayfit.document.journal import Journal, Recovery, left_behind
+from inlayfit.document.state import State
+from inlayfit.errors import InlayfitError
 
 
 class Bench:
@@ -53,3 +58,30 @@ class Bench:
         self.documents = Documents(session, window, recent=recent_file)
         self.rereading = Rereading(window, session, self.documents)
         self.work = WorkPage(session, self.documents, self.rereading, sentence_bar=sentence, strip=strip)
+        self._autosave: Autosave | None = None
+
+    def keep_safe(self) -> None:
+        """Keep a recovery copy of unsaved work from now on."""
+        try:
+            journal = Journal()
+        except (OSError, InlayfitError) as error:
+            words = _tr("No recovery copy is kept ({0}); save your work often.")
+            self.notice.complain(words.format(error))
+            return
+        self._autosave = Autosave(self.session, journal, self.window)
+        self._autosave.failed.connect(self.notice.complain)
+        self.documents.recovered.connect(self._autosave.take_over)
+
+    def offer_recovery(self) -> list[tuple[State, Recovery]]:
+        """Ask about work that was left behind; answers the documents that windows of their own shall show."""
+        return self.documents.offer_recovery(left_behind())
+
+    def close(self) -> None:
+        """Stop for good."""
+        self.documents.close()
+        if self._autosave is not None:
+            self._autosave.close()
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("bench", text)

@@ -33,7 +33,6 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "save_as": documents.save_as,
         "export": documents.export_with_prompt,
         "settings": lambda: _show_settings(bench),
-        "quit": bench.window.close,
         "undo": lambda: _undo(bench),
         "redo": lambda: _redo(bench),
         "paste": documents.paste,

@@ -10,7 +10,7 @@ from PySide6.QtCore import QCoreApplication, QMimeData
 
 from inlayfit.app.canvas.drop_halves import DropOffer
 from inlayfit.app.core_words import core
-from inlayfit.document.project_file import looks_like_project
+from inlayfit.document.project_kind import looks_like_project
 from inlayfit.formats.other_kinds import why_no_drawing
 
 _FIRST_BYTES = 2048

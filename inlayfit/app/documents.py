@@ -23,11 +23,8 @@ from inlayfit.app.opening import (
     Opener,
     ReadDrawing,
     ReadProject,
-    in_unit,
     is_project,
-    settings_used,
     source_of,
-    template_fitting,
 )
 from inlayfit.app.prompts import Rescue, Unsaved
 from inlayfit.app.recent import (
@@ -37,15 +34,18 @@ from inlayfit.app.recent import (
     with_work,
     write_recent,
 )
+from inlayfit.app.recent_pictures import small_picture
 from inlayfit.app.session import Session
-from inlayfit.app.solving import Solution
+from inlayfit.app.solution import Solution
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.words import counted
 from inlayfit.document import edits
 from inlayfit.document.folder_units import remember_unit
 from inlayfit.document.journal import Recovery
 from inlayfit.document.made_edits import add_plug
-from inlayfit.document.project_file import SUFFIX, save_project
+from inlayfit.document.new_work import in_unit, settings_used, template_fitting
+from inlayfit.document.project_file import save_project
+from inlayfit.document.project_kind import SUFFIX
 from inlayfit.document.state import SettingsUsed, State
 from inlayfit.document.verdict import checks, verdict
 from inlayfit.errors import InlayfitError
@@ -107,7 +107,6 @@ class Documents(QObject):
         self._writer.failed.connect(self._on_writer_failed)
         self._writer.progressed.connect(lambda _n, part, note: self.progressed.emit(part, note))
         self._writer.busy_changed.connect(self.busy_changed)
-        self._warmer = LatestTask(self)
         self._export_wish: tuple[Path, ExportOptions | None] | None = None
         session.solved.connect(self._on_session_solved)
 
@@ -391,7 +390,8 @@ class Documents(QObject):
         results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
         problems = {i: a.problem for i, a in solution.solved.items()}
         said = verdict(state, results, checks(state, results, problems, core), core)
-        self.recent = with_work(self.recent, path.resolve(), state, said.headline)
+        work = RecentWork(path.resolve(), said.headline, time.time(), small_picture(state))
+        self.recent = with_work(self.recent, work)
         write_recent(self.recent, self._recent_file)
         self.recent_changed.emit(self.recent)
 
@@ -440,16 +440,6 @@ class Documents(QObject):
         self.recovered.emit(recovery)
         self.said.emit(self.tr("Recovered {0}; it is not saved yet").format(title))
 
-    def warm_up(self) -> None:
-        """Load what opening and solving will need, while the person looks at the empty window."""
-
-        def work(_progress: Progress) -> None:
-            import inlayfit.document.exports
-            import inlayfit.document.imports
-            import inlayfit.fit.solve  # noqa: F401 - loading them is all that is wanted
-
-        self._warmer.submit(work)
-
     def cancel(self) -> None:
         """Stop long work."""
         self._queue = []
@@ -458,5 +448,5 @@ class Documents(QObject):
 
     def close(self) -> None:
         """Stop for good."""
-        for task in (self.opener, self._writer, self._warmer):
+        for task in (self.opener, self._writer):
             task.close()

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from inlayfit.app.solving import Solution
+from inlayfit.app.solution import Solution
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import InlayfitError
 from inlayfit.finding import Finding, Severity, heaviest_first

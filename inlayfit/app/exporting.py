@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from inlayfit.app.examining import Looks, look_at
-from inlayfit.app.solving import Solution
+from inlayfit.app.solution import Solution
 from inlayfit.document.details import details_json
 from inlayfit.document.exports import ExportOptions, ExportReport, write_fit
 from inlayfit.progress import Progress

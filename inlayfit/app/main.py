@@ -1,4 +1,8 @@
-"""The window's entry: one program a person, settings, recovery, and the event loop."""
+"""The window's entry: one program a person, settings, recovery, and the event loop.
+
+The window is shown before anything heavy is loaded; recovery and files follow when its bench is there
+(`inlayfit.app.window`).
+"""
 
 from __future__ import annotations
 
@@ -6,25 +10,26 @@ import signal
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import platformdirs
 from PySide6.QtCore import QEvent, QLibraryInfo, QLocale, QObject, QSettings, Qt, QTimer, QTranslator
-from PySide6.QtGui import QCloseEvent, QFileOpenEvent, QIcon
+from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
 from inlayfit import __version__
-from inlayfit.app.autosave import Autosave
 from inlayfit.app.session import Session
 from inlayfit.app.single_instance import Listener, hand_over
 from inlayfit.app.window import MainWindow
-from inlayfit.document.journal import Journal, Recovery, left_behind
 from inlayfit.document.settings import Settings, read_settings, settings_file
-from inlayfit.document.state import State
-from inlayfit.errors import InlayfitError
 from inlayfit.shipped import shipped_folder
 
+if TYPE_CHECKING:  # what is heavy comes with the bench
+    from inlayfit.app.bench import Bench
+    from inlayfit.document.journal import Recovery
+    from inlayfit.document.state import State
+
 _SIGNAL_LOOK_MS = 500
-_WARM_UP_MS = 150
 _SWITCH_S = 0.001
 """How long the solving thread may keep the interpreter while the window waits; Python's usual 5 ms show."""
 
@@ -41,23 +46,28 @@ class Program(QApplication):
         icon = shipped_folder("resources") / "icons" / "inlayfit.svg"
         if icon.exists():
             self.setWindowIcon(QIcon(str(icon)))
-        self.windows: list[BenchWindow] = []
+        self.windows: list[MainWindow] = []
 
-    def open_window(self, settings: Settings, *, first: bool = True) -> BenchWindow:
-        """Another window on a document of its own."""
-        window = BenchWindow(settings, keeps_placement=first)
+    def open_window(self, settings: Settings, *, first: bool = True, awaits_work: bool = False) -> MainWindow:
+        """Another window on a document of its own, which may be on its way already."""
+        session = Session(settings)
+        window = MainWindow(session, keep=_placement() if first else None)
+        session.setParent(window)
+        window.when_ready(lambda bench: bench.keep_safe())
+        if awaits_work:
+            window.await_work()
         self.windows.append(window)
         window.destroyed.connect(lambda: self._forget(window))
         window.show()
         return window
 
-    def _forget(self, window: BenchWindow) -> None:
+    def _forget(self, window: MainWindow) -> None:
         if window in self.windows:
             self.windows.remove(window)
 
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QFileOpenEvent) and self.windows:
-            self.windows[0].documents.open_files([Path(event.file())])
+            self.take_files([Path(event.file())])
             return True
         return super().event(event)
 
@@ -70,24 +80,7 @@ class Program(QApplication):
         window.raise_()
         window.activateWindow()
         if files:
-            window.documents.open_files(list(files))
-
-
-class BenchWindow(MainWindow):
-    """A window with its own session, recovery copy and placement."""
-
-    def __init__(self, settings: Settings, *, keeps_placement: bool = True) -> None:
-        keep = _placement() if keeps_placement else None
-        super().__init__(Session(settings), keep=keep)
-        self.session.setParent(self)
-        self.autosave = Autosave(self.session, Journal(), self)
-        self.autosave.failed.connect(self.notice.complain)
-        self.documents.recovered.connect(self.autosave.take_over)
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        super().closeEvent(event)
-        if event.isAccepted():
-            self.autosave.close()
+            window.when_ready(lambda bench: bench.documents.open_files(list(files)))
 
 
 def _placement() -> QSettings:
@@ -105,45 +98,32 @@ def run(files: Sequence[str]) -> int:
         return 0
     settings, complaints = read_settings(settings_file())
     _translate(program, settings)
-    try:
-        window = program.open_window(settings)
-    except InlayfitError as error:
-        sys.stderr.write(f"inlayfit: {error}\n")
-        return 2
+    window = program.open_window(settings, awaits_work=bool(paths))
     for complaint in complaints:
         window.notice.complain(complaint)
     listener = Listener(parent=program)
     listener.files_given.connect(program.take_files)
-    QTimer.singleShot(_WARM_UP_MS, window.documents.warm_up)
-    QTimer.singleShot(0, lambda: _start_work(program, window, settings, paths))
+    window.when_ready(lambda bench: _start_work(program, bench, settings, paths))
     _leave_on_interrupt(program)
     code = program.exec()
     listener.close()
     return code
 
 
-def _start_work(program: Program, window: BenchWindow, settings: Settings, paths: list[Path]) -> None:
+def _start_work(program: Program, bench: Bench, settings: Settings, paths: list[Path]) -> None:
     """Offer recovery first, then open what was asked for."""
-    others = window.documents.offer_recovery(left_behind())
-    for state, recovery in others:
-        _show_both(program, settings, window, state, recovery.project, recovery)
+    for state, recovery in bench.offer_recovery():
+        _show_both(program, settings, bench, state, recovery)
     if paths:
-        window.documents.open_files(paths, adds=not window.session.state.is_empty)
+        bench.documents.open_files(paths, adds=not bench.session.state.is_empty)
 
 
-def _show_both(
-    program: Program,
-    settings: Settings,
-    window: BenchWindow,
-    state: State,
-    project: Path | None,
-    recovery: Recovery,
-) -> None:
+def _show_both(program: Program, settings: Settings, bench: Bench, state: State, recovery: Recovery) -> None:
     """The saved project in the first window, the recovered work in a second."""
-    if project is not None and project.exists():
-        window.documents.open_files([project])
-    second = program.open_window(settings, first=False)
-    second.documents.recover(state, recovery)
+    if recovery.project is not None and recovery.project.exists():
+        bench.documents.open_files([recovery.project])
+    second = program.open_window(settings, first=False, awaits_work=True)
+    second.when_ready(lambda its: its.documents.recover(state, recovery))
 
 
 def _leave_on_interrupt(program: QObject) -> None:

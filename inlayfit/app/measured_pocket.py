@@ -5,12 +5,12 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QDialog, QWidget
 
-from inlayfit.app.opening import in_unit, template_fitting
 from inlayfit.app.session import Session
 from inlayfit.app.size_page import SizePage
 from inlayfit.app.stations_page import StationsPage
 from inlayfit.document.edits import Edit
 from inlayfit.document.measured_edits import apply_readings, type_pocket
+from inlayfit.document.new_work import in_unit, template_fitting
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
 from inlayfit.fit.result import Half

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,15 +15,13 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from inlayfit.app.core_words import core_error
 from inlayfit.app.tasks import LatestTask
-from inlayfit.document.project_file import load_project, looks_like_project
-from inlayfit.document.settings import Settings
-from inlayfit.document.state import Fitting, SettingsUsed, Source, State
+from inlayfit.document.project_file import load_project
+from inlayfit.document.project_kind import looks_like_project
+from inlayfit.document.state import SettingsUsed, Source, State
 from inlayfit.errors import InlayfitError, NotADrawingError
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import Half
 from inlayfit.geometry.path import Points
 from inlayfit.progress import Progress
-from inlayfit.units import Unit
 from inlayfit.wording import Worded
 
 if TYPE_CHECKING:
@@ -66,18 +64,6 @@ def is_project(path: Path) -> bool:
             return looks_like_project(file.read(_FIRST_BYTES))
     except OSError:
         return False
-
-
-def template_fitting(settings: Settings, used_as: Half) -> Fitting:
-    """The fit that a new outline starts with."""
-    allowance = settings.number("finishing_allowance_mm")
-    plug_state = HalfState.ALREADY_CUT if used_as is Half.PLUG else HalfState.TO_CUT
-    spec = FitSpec(
-        settings.number("clearance_mm"),
-        pocket=HalfSpec(settings.number("pocket_cutter_mm"), finishing_allowance_mm=allowance),
-        plug=HalfSpec(settings.number("plug_cutter_mm"), state=plug_state, finishing_allowance_mm=allowance),
-    )
-    return Fitting("", spec)
 
 
 def source_of(path: Path) -> Source:
@@ -175,13 +161,3 @@ class Opener(QObject):
         else:
             words = self.tr("The file could not be read ({0}); please report it with the file.")
             self.failed.emit(words.format(type(error).__name__))
-
-
-def settings_used(settings: Settings) -> SettingsUsed:
-    """How drawings are read by these settings."""
-    return SettingsUsed(settings.number("join_gap_mm"), settings.switch("strokes_as_areas"))
-
-
-def in_unit(state: State, settings: Settings) -> State:
-    """A new document in the unit the settings ask for."""
-    return replace(state, unit=Unit[settings.text("unit")])

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
-from inlayfit.document.project_file import SUFFIX
+from inlayfit.document.project_kind import SUFFIX
 
 if TYPE_CHECKING:
     from inlayfit.app.export_page import ExportWish

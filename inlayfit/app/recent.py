@@ -1,26 +1,22 @@
 """Recent work: paths with a small picture, newest first, kept in the platform's state folder.
 
-A picture is the outlines as SVG-like path text in a square of 100, drawn from coarse outlines, so that the
-list shows work whose file has moved too.
+A picture is the outlines as rings in a square of 100 (`recent_pictures`), so that the list shows work whose
+file has moved too.
 """
 
 from __future__ import annotations
 
 import json
-import time
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import platformdirs
-import shapely
 
 from inlayfit.document.atomic import write_atomically
-from inlayfit.document.state import State
 from inlayfit.errors import WriteError
 
 MOST = 8
-_SIDE = 100.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,27 +74,6 @@ def write_recent(entries: tuple[RecentWork, ...], file: Path) -> None:
         return
 
 
-def with_work(
-    entries: tuple[RecentWork, ...], path: Path, state: State, summary: str
-) -> tuple[RecentWork, ...]:
+def with_work(entries: tuple[RecentWork, ...], work: RecentWork) -> tuple[RecentWork, ...]:
     """The list with this work at its head."""
-    entry = RecentWork(path, summary, time.time(), small_picture(state))
-    return (entry, *(e for e in entries if e.path != path))[:MOST]
-
-
-def small_picture(state: State) -> tuple[tuple[float, ...], ...]:
-    """The outlines, coarse, in a square of 100."""
-    shapes = [outline.region.shape for outline in state.outlines[:40]]
-    if not shapes:
-        return ()
-    x0, y0, x1, y1 = shapely.total_bounds(shapes)
-    scale = _SIDE / max(x1 - x0, y1 - y0, 1e-9)
-    rings: list[tuple[float, ...]] = []
-    for shape in shapes:
-        for polygon in shapely.get_parts(shapely.simplify(shape, 0.6 / scale)):
-            for ring in (polygon.exterior, *polygon.interiors):
-                points = shapely.get_coordinates(ring)[:-1]
-                flat = ((points - (x0, y0)) * scale).round(1).ravel().tolist()
-                if len(flat) >= 6:
-                    rings.append(tuple(flat))
-    return tuple(rings)
+    return (work, *(e for e in entries if e.path != work.path))[:MOST]

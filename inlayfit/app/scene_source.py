@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from inlayfit.app.canvas.scene import FittingScene, GapScene, HalfLabel, OutlineScene, Shape
-from inlayfit.app.solving import Solution, half_lines
+from inlayfit.app.solution import Solution
+from inlayfit.app.solving import half_lines
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, Source, State
 from inlayfit.fit.result import Half

@@ -11,7 +11,7 @@ from threading import Lock
 from typing import TYPE_CHECKING
 
 from inlayfit.document.outlines import Outline
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Seating
 from inlayfit.progress import Progress
 
 if TYPE_CHECKING:

@@ -12,22 +12,25 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
 from inlayfit.app.core_words import core, core_error
-from inlayfit.app.examining import Look, Looks, look_at
 from inlayfit.app.seats import Seats
-from inlayfit.app.solving import SEATING, Solution, Solved, solve_chosen, stopped
+from inlayfit.app.solution import SEATING, Solution, Solved, stopped
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.undo import SwapState
 from inlayfit.document.edits import Edit
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import State
 from inlayfit.errors import InlayfitError
-from inlayfit.fit.result import FitResult
 from inlayfit.progress import Progress
+
+if TYPE_CHECKING:
+    from inlayfit.app.examining import Look, Looks
+    from inlayfit.fit.result import FitResult
 
 
 @dataclass(frozen=True, slots=True)
@@ -304,6 +307,8 @@ class Session(QObject):
         known, passes, seats = self._known, self._previews_passes, self.seats
 
         def work(progress: Progress) -> Solution:
+            from inlayfit.app.solving import solve_chosen  # heavy; not before it is needed
+
             return solve_chosen(
                 state, known, is_preview=is_preview, progress=progress, with_passes=passes, seats=seats
             )
@@ -343,6 +348,8 @@ class Session(QObject):
         known = self._looks
 
         def work(progress: Progress) -> Looks:
+            from inlayfit.app.examining import look_at  # heavy; not before it is needed
+
             return look_at(solution, known, progress)
 
         if any(self.look(i) is None for i in solution.state.chosen if solution.result(i) is not None):

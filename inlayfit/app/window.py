@@ -2,14 +2,19 @@
 
 The work has a page of its own (`inlayfit.app.work_page`). This module carries the few things that are not
 document state: which page, what hovers over it, where the window stands on the screen.
+
+A window shows itself before anything heavy is loaded, so neither this module nor what it imports may stand on
+numpy, shapely or the like (a test). The bench, through which all of that comes, is the one late import:
+`_furnish` makes it when it is loaded. What is asked for until then waits for it with `when_ready`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, Slot
+from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, QTimer, Slot
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -20,20 +25,19 @@ from PySide6.QtGui import (
     QDropEvent,
     QGuiApplication,
     QKeyEvent,
+    QPaintEvent,
     QResizeEvent,
 )
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.actions import TABLE, make_actions
-from inlayfit.app.bench import Bench
 from inlayfit.app.canvas.drop_halves import DropOffer, answer
 from inlayfit.app.command_states import show_commands
-from inlayfit.app.commands import handlers
 from inlayfit.app.content import offer_for
-from inlayfit.app.documents import Documents
 from inlayfit.app.first_size import take_room
 from inlayfit.app.keyboard import move_on, press
+from inlayfit.app.loading import Loading
 from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.menus import fill_menu_bar
 from inlayfit.app.panels.empty_page import EmptyPage, RecentPanel
@@ -43,11 +47,15 @@ from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.recent import RecentWork, read_recent, recent_file
 from inlayfit.app.session import Change, Session
 from inlayfit.app.words import when_words
-from inlayfit.app.work_page import WorkPage
 from inlayfit.document.edits import set_unit
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import State
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
+
+if TYPE_CHECKING:
+    from inlayfit.app.bench import Bench
+    from inlayfit.app.documents import Documents
+    from inlayfit.app.work_page import WorkPage
 
 _LOW_PX, _NARROW_PX = 760, 1200
 _RECENT_WIDTH_PX = 408
@@ -70,20 +78,23 @@ class MainWindow(QMainWindow):
         self._settings_file = settings_file
         self._recent_file = recent or recent_file()
         self._recent = read_recent(self._recent_file)
+        self._bench: Bench | None = None
+        self._handlers: Mapping[str, Callable[[], object]] = {}
+        self._wishes: list[Callable[[Bench], object]] = []
+        self._loading: Loading | None = None
+        self._awaits_work = False
         self._was_open: bool | None = None
         self._dragged: DropOffer | None = None
         self._take_theme()
         self._lay_out()
-        self.actions_by_name = make_actions(
-            self, {command.name: self._does(command.name) for command in TABLE}
-        )
+        does = {command.name: self._does(command.name) for command in TABLE}
+        self.actions_by_name = make_actions(self, does | {"quit": self.close})
         self.recent_menu = fill_menu_bar(self.menuBar(), self.actions_by_name)
         self.recent_menu.aboutToShow.connect(self._fill_recent_menu)
         self._connect()
         self.setMinimumSize(1000, 640)
         self._restore_placement()
         self._show_recent(self._recent)
-        self._furnish()
         self._show_all()
 
     # --- building
@@ -101,8 +112,10 @@ class MainWindow(QMainWindow):
         row.setSpacing(0)
         row.addWidget(self.empty, 1)
         row.addWidget(self.recent_panel)
+        self._waiting = QWidget()
         self.pages = QStackedWidget()
         self.pages.addWidget(self._start)
+        self.pages.addWidget(self._waiting)
         body = QWidget()
         outer = QVBoxLayout(body)
         outer.setContentsMargins(0, 0, 0, 0)
@@ -134,38 +147,18 @@ class MainWindow(QMainWindow):
 
     # --- the bench
 
-    def _furnish(self) -> None:
-        """Make the bench and put it in its place."""
-        self._bench = Bench(
-            self,
-            self.session,
-            sentence=self.sentence,
-            strip=self.strip,
-            notice=self.notice,
-            next_panel=self.next_panel,
-            settings_file=self._settings_file,
-            recent_file=self._recent_file,
-        )
-        self._handlers = handlers(self._bench)
-        self._connect_documents(self._bench.documents)
-        self.pages.addWidget(self.work)
-        split = None if self._keep is None else self._keep.value("split")
-        if isinstance(split, QByteArray):
-            self.work.split.restoreState(split)
-        self._take_compactness()
-
-    def _connect_documents(self, documents: Documents) -> None:
-        documents.said.connect(self._on_documents_said)
-        documents.complained.connect(self.notice.complain)
-        documents.progressed.connect(self.strip.show_progress_soon)
-        documents.busy_changed.connect(self._on_documents_busy_changed)
-        documents.recent_changed.connect(self._show_recent)
-        self.strip.cancel_asked.connect(documents.cancel)
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self._bench is None and self._loading is None:
+            self._loading = Loading(self)
+            self._loading.ready.connect(lambda: self.bench)
+            self._loading.failed.connect(self._on_loading_failed)
+            QTimer.singleShot(0, self._loading.start)  # when this first picture is on the screen
 
     @property
     def bench(self) -> Bench:
-        """What the window does its work with."""
-        return self._bench
+        """What the window does its work with; made at once if it is asked for before it is loaded."""
+        return self._bench or self._furnish()
 
     @property
     def documents(self) -> Documents:
@@ -178,23 +171,83 @@ class MainWindow(QMainWindow):
         return self.bench.work
 
     def when_ready(self, do: Callable[[Bench], object]) -> None:
-        """Do something with the bench."""
-        do(self.bench)
+        """Do something with the bench: now, or as soon as it is there."""
+        if self._bench is not None:
+            do(self._bench)
+        else:
+            self._wishes.append(do)
+
+    def _wish(self, do: Callable[[Bench], object]) -> None:
+        """A person wants something of the bench: nothing is lost, and a wait that is felt is shown."""
+        if self._bench is None:
+            self.strip.show_progress_soon(0.0)
+        self.when_ready(do)
+
+    def await_work(self) -> None:
+        """A drawing is on its way: until it is there, or cannot be opened, nobody is invited to drop one."""
+        self._awaits_work = True
+        self._show_all()
+
+    def _furnish(self) -> Bench:
+        """Make the bench and put it in its place; the one import that comes late, because it is heavy."""
+        from inlayfit.app.bench import Bench
+        from inlayfit.app.commands import handlers
+
+        bench = self._bench = Bench(
+            self,
+            self.session,
+            sentence=self.sentence,
+            strip=self.strip,
+            notice=self.notice,
+            next_panel=self.next_panel,
+            settings_file=self._settings_file,
+            recent_file=self._recent_file,
+        )
+        self._handlers = handlers(bench)
+        self._connect_documents(bench.documents)
+        self.pages.addWidget(bench.work)
+        split = None if self._keep is None else self._keep.value("split")
+        if isinstance(split, QByteArray):
+            bench.work.split.restoreState(split)
+        self._take_compactness()
+        self._show_all()
+        self._grant_wishes(bench)
+        return bench
+
+    def _grant_wishes(self, bench: Bench) -> None:
+        if self._wishes:
+            self.strip.show_progress(None)
+        while self._wishes:
+            self._wishes.pop(0)(bench)
+
+    def _connect_documents(self, documents: Documents) -> None:
+        documents.said.connect(self._on_documents_said)
+        documents.complained.connect(self.notice.complain)
+        documents.progressed.connect(self.strip.show_progress_soon)
+        documents.busy_changed.connect(self._on_documents_busy_changed)
+        documents.recent_changed.connect(self._show_recent)
+        self.strip.cancel_asked.connect(documents.cancel)
+
+    @Slot(object)
+    def _on_loading_failed(self, error: Exception) -> None:
+        self.strip.show_progress(None)
+        words = self.tr("The program is not complete ({0}); install it again.")
+        self.notice.complain(words.format(error))
 
     def _does(self, name: str) -> Callable[[], None]:
         """The handler of a command."""
-        return lambda: self.when_ready(lambda _bench: self._handlers[name]())
+        return lambda: self._wish(lambda _bench: self._handlers[name]())
 
     def _open(self, path: Path) -> None:
-        self.when_ready(lambda bench: bench.documents.open_files([path]))
+        self._wish(lambda bench: bench.documents.open_files([path]))
 
     @Slot(object)
     def _on_recent_panel_missing_asked(self, path: Path) -> None:
-        self.when_ready(lambda bench: bench.documents.locate(path))
+        self._wish(lambda bench: bench.documents.locate(path))
 
     @Slot()
     def _on_recent_panel_clear_asked(self) -> None:
-        self.when_ready(lambda bench: bench.documents.forget_recent())
+        self._wish(lambda bench: bench.documents.forget_recent())
 
     # --- showing
 
@@ -212,7 +265,9 @@ class MainWindow(QMainWindow):
     def _show_all(self) -> None:
         state = self.session.shown
         is_open = not self.session.state.is_empty
-        self.pages.setCurrentWidget(self.work if is_open else self._start)
+        self._awaits_work = self._awaits_work and not is_open
+        closed = self._waiting if self._awaits_work else self._start
+        self.pages.setCurrentWidget(self.work if is_open else closed)
         self._show_title()
         self._show_commands(state)
         self.strip.show_unit(state.unit)
@@ -299,6 +354,9 @@ class MainWindow(QMainWindow):
     def _on_documents_busy_changed(self, busy: bool) -> None:
         if not busy:
             self.strip.show_progress(None)
+            if self._awaits_work:
+                self._awaits_work = False
+                self._show_all()
 
     # --- drops outside the map
 
@@ -322,7 +380,7 @@ class MainWindow(QMainWindow):
         text = "" if files else data.text()
         answer(event, offer or DropOffer())
         if offer is None or not offer.is_refused:
-            self.when_ready(lambda bench: bench.work.map_link.take_drop(files, text, half))
+            self._wish(lambda bench: bench.work.map_link.take_drop(files, text, half))
 
     def _end_drag(self) -> None:
         offer, self._dragged = self._dragged, None
@@ -349,7 +407,9 @@ class MainWindow(QMainWindow):
         self._take_compactness()
 
     def _take_compactness(self) -> None:
-        self.work.ruler.set_compact(self.height() < _LOW_PX or self.width() < _NARROW_PX)
+        if self._bench is not None:
+            is_small = self.height() < _LOW_PX or self.width() < _NARROW_PX
+            self._bench.work.ruler.set_compact(is_small)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.session.is_in_gesture:
@@ -358,12 +418,16 @@ class MainWindow(QMainWindow):
             super().keyPressEvent(event)
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        if not self.documents.may_close():
+        if self._bench is not None and not self._bench.documents.may_close():
             event.ignore()
             return
         if self._keep is not None:
             self._keep.setValue("geometry", self.saveGeometry())
-            self._keep.setValue("split", self.work.split.saveState())
-        self.documents.close()
+            if self._bench is not None:
+                self._keep.setValue("split", self._bench.work.split.saveState())
+        if self._loading is not None:
+            self._loading.close()
+        if self._bench is not None:
+            self._bench.close()
         self.session.close()
         event.accept()

@@ -31,7 +31,7 @@ from inlayfit.app.panels.workshop_panel import WorkshopPanel
 from inlayfit.app.rereading import Rereading
 from inlayfit.app.scene_source import SceneSource
 from inlayfit.app.session import Change, Session
-from inlayfit.app.solving import Solution
+from inlayfit.app.solution import Solution
 from inlayfit.app.words import counted
 from inlayfit.document.edits import choose
 from inlayfit.document.sentence import sentence

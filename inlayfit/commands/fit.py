@@ -20,8 +20,12 @@ from inlayfit.errors import NoOutlineError, SpecError
 from inlayfit.finding import Finding, has_open_block, heaviest_first
 from inlayfit.fit.measured import PocketModel
 from inlayfit.fit.readings import as_measured, fitted_as_it_stands
-from inlayfit.fit.seating import Seat, Seating, seat, seated_finding
-from inlayfit.fit.spec import FitSpec
+from inlayfit.fit.seating import (
+    Seat,
+    seat,
+    seated_finding,
+)
+from inlayfit.fit.spec import FitSpec, Seating
 from inlayfit.fit.workshop import Examined, Workshop, examined
 from inlayfit.geometry.region import Region
 

@@ -20,8 +20,7 @@ from inlayfit.commands.import_options import add_reading, add_sizes
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, fit_pocket
 from inlayfit.fit.scatter import MachineErrors
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.fit.workshop import Workshop
 
 _NOTES = """Lengths take a unit (0.05, 0.05mm, 2 thou, 1/8in); a bare number is millimetres.

@@ -14,7 +14,7 @@ from typing import Any
 
 from inlayfit.bench.cutting import Milling, Stays, Turn, contour_turn, turn_of
 from inlayfit.drawing import Drawing, Figure
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.geometry.flatten import flatten
 
 _FLAT_MM = 0.01  # fine enough to tell left from right

@@ -12,7 +12,6 @@ from dataclasses import dataclass, replace
 from pathlib import Path as FilePath
 from typing import TYPE_CHECKING
 
-from inlayfit.document.outlines import Outline
 from inlayfit.document.state import (
     Facing,
     Fitting,
@@ -24,12 +23,12 @@ from inlayfit.document.state import (
     Trial,
 )
 from inlayfit.fit.feel import SEED_ZONES, Feel
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief
 from inlayfit.units import Unit, format_entry, format_length
 
-if TYPE_CHECKING:  # the readers are heavy; a window must not wait for them
+if TYPE_CHECKING:  # readers and geometry are heavy; a window must not wait for them
     from inlayfit.document.imports import Imported
+    from inlayfit.document.outlines import Outline
 
 STATE_WORDS = {
     HalfState.TO_CUT: "to cut",

@@ -11,9 +11,7 @@ from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
-from inlayfit.fit.result import Half
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import HalfSpec, HalfState
+from inlayfit.fit.spec import Half, HalfSpec, HalfState, Seating
 from inlayfit.units import format_entry
 from inlayfit.wording import Worded
 

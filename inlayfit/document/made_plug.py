@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Seating
 
 
 @dataclass(frozen=True, slots=True)

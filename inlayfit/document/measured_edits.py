@@ -10,8 +10,7 @@ from inlayfit.document.state import Fitting, State
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import PocketModel
 from inlayfit.fit.readings import as_measured, fitted_as_it_stands
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState
+from inlayfit.fit.spec import Half, HalfState
 from inlayfit.geometry.path import Path
 from inlayfit.wording import Worded
 

@@ -15,8 +15,7 @@ from inlayfit.errors import NoOutlineError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.assignment import Assignment, OtherWay, Pair, assigned, other_way
 from inlayfit.fit.orientation import Motion
-from inlayfit.fit.result import Half
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Half, Seating
 from inlayfit.wording import Worded
 
 _SHOWN = 8

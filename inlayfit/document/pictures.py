@@ -34,7 +34,11 @@ from inlayfit.document.ink import (
     text_at,
 )
 from inlayfit.fit.classes import GapClass, class_edges, classify
-from inlayfit.fit.result import FitResult, Half, Spot
+from inlayfit.fit.result import (
+    FitResult,
+    Spot,
+)
+from inlayfit.fit.spec import Half
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.units import Unit, format_length, format_per_side

@@ -28,12 +28,11 @@ from typing import Any
 from inlayfit.document.atomic import write_atomically
 from inlayfit.document.migrate import CURRENT_VERSION, migrated
 from inlayfit.document.project_json import state_from_json, state_to_json
+from inlayfit.document.project_kind import FORMAT
 from inlayfit.document.state import State
 from inlayfit.errors import ProjectError, reason_of
 from inlayfit.wording import Worded
 
-SUFFIX = ".inlayfit"
-FORMAT = "inlayfit project"
 LARGEST_BYTES = 500_000_000
 """Above this a project file is not one of ours: 100,000 vertices take about 5 MB."""
 _POINTS_A_ROW = 8
@@ -99,12 +98,6 @@ def load_project(path: FilePath) -> State:
             path=path,
         ) from error
     return from_bytes(data, name=path.name)
-
-
-def looks_like_project(data: bytes) -> bool:
-    """Whether the beginning of a file says that it is a project; for deciding by content."""
-    start = data[:200].lstrip()
-    return start.startswith(b"{") and FORMAT.encode() in start
 
 
 def _refuse_constant(name: str) -> float:

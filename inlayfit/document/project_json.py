@@ -32,8 +32,7 @@ from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError, SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.scatter import MachineErrors
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
 from inlayfit.wording import Worded

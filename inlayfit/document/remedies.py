@@ -13,9 +13,7 @@ from inlayfit.document.made_edits import set_edge_break, set_seating
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding
 from inlayfit.fit.feel import SEED_ZONES, Feel
-from inlayfit.fit.result import Half
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import Relief
+from inlayfit.fit.spec import Half, Relief, Seating
 from inlayfit.measures import Measure
 from inlayfit.wording import Worded, values_of
 

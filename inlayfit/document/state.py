@@ -15,17 +15,19 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from inlayfit.bench.stack import Spread, Stack
 from inlayfit.document.made_plug import MadePlug
-from inlayfit.document.outlines import Outline
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec
 from inlayfit.units import Unit
 from inlayfit.wording import Worded
+
+if TYPE_CHECKING:  # geometry is heavy; a window that shows an empty state need not wait for it
+    from inlayfit.document.outlines import Outline
 
 
 @dataclass(frozen=True, slots=True)

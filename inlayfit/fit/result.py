@@ -3,24 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from enum import StrEnum
 
 import numpy as np
 
 from inlayfit.finding import Finding
 from inlayfit.fit.spec import FitSpec, Relief
+from inlayfit.fit.spec import Half as Half
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
 PROMISED_MM = 0.001
 """Accuracy promised for a solved fit: a gap that differs by less is the arithmetic's, not the fit's."""
-
-
-class Half(StrEnum):
-    """Which of the two."""
-
-    POCKET = "pocket"
-    PLUG = "plug"
 
 
 @dataclass(frozen=True, slots=True)

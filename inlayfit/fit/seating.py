@@ -31,7 +31,6 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
@@ -39,6 +38,7 @@ from scipy.optimize import linprog
 
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
+from inlayfit.fit.spec import Seating
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -61,17 +61,6 @@ _WAYS = 24  # slopes that differ by less than a 24th are nearly alike
 _COARSE_TURNS = 36
 _TURNS_FOLLOWED = 3
 _MOVED_MM = 5e-4  # a move below half a micrometre is the arithmetic's
-
-
-class Seating(StrEnum):
-    """How a made plug may move to where it sits best."""
-
-    SHIFT = "shift"
-    """Pushed, but not turned: a drawing normally knows its way up."""
-    TURN = "turn"
-    """Pushed and turned."""
-    AS_DRAWN = "as-drawn"
-    """Left where the drawing has it."""
 
 
 @dataclass(frozen=True, slots=True)

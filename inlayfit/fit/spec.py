@@ -16,6 +16,13 @@ LARGEST_CLEARANCE_MM = 20.0
 """Above this a clearance is a typing mistake or another unit."""
 
 
+class Half(StrEnum):
+    """Which of the two."""
+
+    POCKET = "pocket"
+    PLUG = "plug"
+
+
 class HalfState(StrEnum):
     """Whether a half may still change."""
 
@@ -25,6 +32,17 @@ class HalfState(StrEnum):
     """Cut: its outline is what exists and never changes; bench work on it is still possible."""
     FINISHED = "finished"
     """Cut and finished or coated: not even bench work."""
+
+
+class Seating(StrEnum):
+    """How a made plug may move to where it sits best."""
+
+    SHIFT = "shift"
+    """Pushed, but not turned: a drawing normally knows its way up."""
+    TURN = "turn"
+    """Pushed and turned."""
+    AS_DRAWN = "as-drawn"
+    """Left where the drawing has it."""
 
 
 class Relief(StrEnum):

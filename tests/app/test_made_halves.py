@@ -20,8 +20,7 @@ from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.result import Half
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Seating
 from inlayfit.geometry.path import Path as Line
 
 CUT = HalfState.ALREADY_CUT

@@ -5,15 +5,15 @@ from pathlib import Path
 
 import pytest
 
-from inlayfit.app.recent import MOST, RecentWork, read_recent, small_picture, with_work, write_recent
+from inlayfit.app.recent import MOST, RecentWork, read_recent, with_work, write_recent
+from inlayfit.app.recent_pictures import small_picture
 from inlayfit.app.words import counted, when_words
-from inlayfit.document.state import State
 from tests.app.conftest import discs
 
 
 def test_read_after_write_is_the_same_list(tmp_path: Path) -> None:
-    works = with_work((), tmp_path / "a.svg", discs(), "Goes in.")
-    works = with_work(works, tmp_path / "b.svg", State(), "Nothing is chosen.")
+    works = with_work((), RecentWork(tmp_path / "a.svg", "Goes in.", 1.5, small_picture(discs())))
+    works = with_work(works, RecentWork(tmp_path / "b.svg", "Nothing is chosen.", 2.5))
     write_recent(works, tmp_path / "deep" / "recent.json")
     assert read_recent(tmp_path / "deep" / "recent.json") == works
 
@@ -21,8 +21,8 @@ def test_read_after_write_is_the_same_list(tmp_path: Path) -> None:
 def test_the_newest_is_first_once_and_the_list_ends(tmp_path: Path) -> None:
     works: tuple[RecentWork, ...] = ()
     for n in range(MOST + 3):
-        works = with_work(works, tmp_path / f"{n}.svg", State(), "")
-    works = with_work(works, tmp_path / "5.svg", State(), "")
+        works = with_work(works, RecentWork(tmp_path / f"{n}.svg", "", float(n)))
+    works = with_work(works, RecentWork(tmp_path / "5.svg", "", 99.0))
     assert works[0].path.name == "5.svg"
     assert len(works) == MOST
     assert len({work.path for work in works}) == MOST

@@ -21,7 +21,8 @@ from pathlib import Path
 from PySide6.QtCore import QPoint, Qt, QTimer
 from PySide6.QtTest import QTest
 
-from inlayfit.app.main import BenchWindow, Program
+from inlayfit.app.main import Program
+from inlayfit.app.window import MainWindow
 from inlayfit.document.settings import Settings
 
 EDIT_MS = 25
@@ -33,7 +34,7 @@ _LEFT, _NONE = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
 class Work:
     """What a busy hand does to a window."""
 
-    def __init__(self, window: BenchWindow, project: Path) -> None:
+    def __init__(self, window: MainWindow, project: Path) -> None:
         self._window = window
         self._project = project
         self._step = round(window.session.state.fittings[0].spec.clearance_mm / STEP_MM)

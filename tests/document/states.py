@@ -20,8 +20,7 @@ from inlayfit.finding import Finding, Severity
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.result import Half
 from inlayfit.fit.scatter import MachineErrors
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
+from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
 from tests.strategies import lengths, star_rings

@@ -15,8 +15,7 @@ from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.fit.result import Half
 from inlayfit.fit.scatter import MachineErrors
-from inlayfit.fit.seating import Seating
-from inlayfit.fit.spec import HalfState
+from inlayfit.fit.spec import HalfState, Seating
 from tests.document.states import documents, outline, workshops
 from tests.strategies import examples
 

@@ -13,7 +13,7 @@ from inlayfit.document.outlines import Outline
 from inlayfit.document.pairing import paired
 from inlayfit.errors import NoOutlineError
 from inlayfit.finding import Finding, Severity
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Seating
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
 from tests.strategies import examples

@@ -15,14 +15,14 @@ from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.project_file import (
     from_bytes,
     load_project,
-    looks_like_project,
     save_project,
     to_bytes,
 )
+from inlayfit.document.project_kind import looks_like_project
 from inlayfit.document.state import State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Seating
 from inlayfit.units import Unit
 from tests.document.states import documents
 from tests.strategies import examples

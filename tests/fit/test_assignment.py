@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 from inlayfit.fit.assignment import assigned, other_way
 from inlayfit.fit.likeness import Signature, kinds
 from inlayfit.fit.orientation import Motion
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Seating
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
 from tests.strategies import examples, regions

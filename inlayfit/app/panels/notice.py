@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QAccessible, QAccessibleEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
-from inlayfit.app.panels.verdict_bar import SeveritySign
+from inlayfit.app.panels.severity_sign import SeveritySign
 from inlayfit.finding import Severity
 
 

@@ -18,7 +18,7 @@ from inlayfit.app.session import Session
 from inlayfit.document.made_edits import give_plug, set_seating
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, State
-from inlayfit.fit.seating import Seating
+from inlayfit.fit.spec import Seating
 from inlayfit.units import MINUS, format_length
 
 _OTHER_DRAWING = "\0"

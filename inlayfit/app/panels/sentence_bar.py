@@ -14,7 +14,6 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QLineEdit, QPushBu
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
-from inlayfit.app.opening import template_fitting
 from inlayfit.app.panels.flow import FlowLayout
 from inlayfit.app.panels.sentence_box import SENTENCE_PX, ChoiceBox, FormBox, SentenceBox
 from inlayfit.app.session import Change, Session
@@ -23,11 +22,11 @@ from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.readout import Readout
 from inlayfit.document import edits
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, Edit, corner_words
+from inlayfit.document.new_work import template_fitting
 from inlayfit.document.sentence import PATTERN, overall_words, parts, sentence, words
 from inlayfit.document.state import Facing, Fitting, HalfName, StackNumbers, State
 from inlayfit.fit.feel import SEED_ZONES, Feel
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import LARGEST_CLEARANCE_MM, HalfState, Relief
+from inlayfit.fit.spec import LARGEST_CLEARANCE_MM, Half, HalfState, Relief
 
 _CORNERS: tuple[tuple[Relief, Relief, str], ...] = (
     (Relief.ROUNDED, Relief.ROUNDED, "Both halves get corners that both cutters can reach."),

@@ -1,0 +1,96 @@
+"""Loads what is heavy while the window is already looked at.
+
+A window shows itself from a few light modules; numpy, shapely and all that stands on them take several times
+as long as that to load. They are loaded in two ways at once, so that nothing freezes:
+
+- what says nothing of Qt, on a thread of its own; first what the bench is made of, then what only reading,
+  solving and writing need
+- the parts of the window, on the window's thread as Qt wants it, one module each time it is idle
+
+The lists name the slow ones; whatever else is needed follows as the ordinary imports of these.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from importlib import import_module
+
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+
+from inlayfit.app.tasks import LatestTask
+from inlayfit.progress import Progress
+
+FIRST = ("numpy", "shapely", "inlayfit.document.verdict", "inlayfit.document.journal")
+"""What the bench needs and knows no Qt."""
+PARTS = (
+    "inlayfit.app.canvas.scene",
+    "inlayfit.app.canvas.gap_map",
+    "inlayfit.app.panels.spot_panel",
+    "inlayfit.app.documents",
+    "inlayfit.app.rereading",
+    "inlayfit.app.work_page",
+    "inlayfit.app.commands",
+)
+"""The parts of the window, each resting on those before it."""
+LATER = (
+    "inlayfit.fit.solve",
+    "inlayfit.document.reading",
+    "inlayfit.document.imports",
+    "inlayfit.document.exports",
+)
+"""What the first drawing will need."""
+
+
+class Loading(QObject):
+    """Loads everything once.
+
+    Signals:
+        ready(): the bench can be made without a wait.
+        failed(error): a module cannot be loaded; the program is not complete.
+    """
+
+    ready = Signal()
+    failed = Signal(object)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._parts = list(PARTS)
+        self._thread = LatestTask(self)
+        self._thread.finished.connect(self._on_thread_finished)
+        self._thread.failed.connect(lambda _number, error: self.failed.emit(error))
+        self._step = QTimer(self)
+        self._step.setInterval(0)
+        self._step.timeout.connect(self._on_step_timeout)
+
+    def start(self) -> None:
+        """Begin; nothing is waited for."""
+        self._first = self._thread.submit(lambda progress: _load(FIRST, progress))
+        self._thread.submit(lambda progress: _load(LATER, progress), patient=True)
+
+    def close(self) -> None:
+        """Stop after the module that is being loaded."""
+        self._step.stop()
+        self._thread.close()
+
+    @Slot(int, object)
+    def _on_thread_finished(self, number: int, _answer: object) -> None:
+        if number == self._first:
+            self._step.start()
+
+    @Slot()
+    def _on_step_timeout(self) -> None:
+        if not self._parts:
+            self._step.stop()
+            self.ready.emit()
+            return
+        try:
+            import_module(self._parts.pop(0))
+        except ImportError as error:
+            self._step.stop()
+            self.failed.emit(error)
+
+
+def _load(modules: Sequence[str], progress: Progress) -> None:
+    for module in modules:
+        progress.raise_if_cancelled()
+        import_module(module)
