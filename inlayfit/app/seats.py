@@ -10,11 +10,11 @@ from collections import OrderedDict
 from threading import Lock
 from typing import TYPE_CHECKING
 
-from inlayfit.document.outlines import Outline
 from inlayfit.fit.spec import Seating
 from inlayfit.progress import Progress
 
 if TYPE_CHECKING:
+    from inlayfit.document.outlines import Outline
     from inlayfit.fit.seating import Seat
 
 _MOST_KEPT = 100

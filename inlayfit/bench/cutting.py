@@ -29,6 +29,7 @@ from enum import StrEnum
 
 import numpy as np
 
+from inlayfit.bench.milling import Milling
 from inlayfit.errors import SpecError
 from inlayfit.geometry.path import Points, frozen_array
 from inlayfit.geometry.region import Region
@@ -37,13 +38,6 @@ from inlayfit.wording import Worded
 MOST_PASSES = 1000
 """More passes than this are a typing mistake."""
 _WHOLE_PASS = 1e-9  # share of a pass that counts as none
-
-
-class Milling(StrEnum):
-    """How the teeth meet the work."""
-
-    CLIMB = "climb"
-    CONVENTIONAL = "conventional"
 
 
 class Turn(StrEnum):

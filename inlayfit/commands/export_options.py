@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document.exports import ExportOptions, ExportReport, Line, Origin, Passes, Split
 from inlayfit.fit.result import Half
 from inlayfit.formats.dxf_write import DxfVersion

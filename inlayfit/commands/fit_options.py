@@ -12,14 +12,14 @@ from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.commands.asking import Parser, add_drawing, length, number, parser
 from inlayfit.commands.export_options import add_writing
 from inlayfit.commands.import_options import VALUE_OPTIONS as IMPORT_VALUES
 from inlayfit.commands.import_options import add_reading, add_sizes
 from inlayfit.errors import SpecError
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, fit_pocket
-from inlayfit.fit.scatter import MachineErrors
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.fit.workshop import Workshop
 

@@ -19,7 +19,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document.details import details_json
 from inlayfit.document.exports import ExportOptions, ExportReport, Line, write_fit
 from inlayfit.document.imports import Imported, import_drawing

@@ -12,7 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Any
 
-from inlayfit.bench.cutting import Milling, Stays, Turn, contour_turn, turn_of
+from inlayfit.bench.cutting import Stays, Turn, contour_turn, turn_of
+from inlayfit.bench.milling import Milling
 from inlayfit.drawing import Drawing, Figure
 from inlayfit.fit.spec import Half
 from inlayfit.geometry.flatten import flatten

@@ -25,7 +25,7 @@ from typing import Any
 
 import shapely
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document.directions import ContourNote, directed
 from inlayfit.document.pictures import gap_picture
 from inlayfit.document.report import fit_json, json_text

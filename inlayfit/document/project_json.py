@@ -14,7 +14,7 @@ from typing import Any, TypeVar
 
 import numpy as np
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import (
@@ -31,7 +31,7 @@ from inlayfit.document.worded_json import worded_from_json, worded_to_json
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import ProjectError, SpecError
 from inlayfit.finding import Finding, Severity
-from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit

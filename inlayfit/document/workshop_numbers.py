@@ -10,9 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.errors import SpecError
-from inlayfit.fit.scatter import MachineErrors
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.wording import Worded
 
 if TYPE_CHECKING:  # heavy; a window must not wait for it

@@ -13,16 +13,18 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, field, fields, replace
 
-from inlayfit.bench.cutting import Milling, passes_mm
+from inlayfit.bench.cutting import passes_mm
+from inlayfit.bench.milling import Milling
 from inlayfit.bench.stack import edge_break_needed_mm, hold_up_mm
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.bench_advice import BenchWork, advised, bench_work, goes_in
 from inlayfit.fit.faces import Faces, faces_of, taper_finding
 from inlayfit.fit.lookalikes import mark_finding, orientations_of
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.orientation import Orientations
 from inlayfit.fit.result import FitResult
-from inlayfit.fit.scatter import MachineErrors, Scatter, nominal_findings, scatter_finding, scatter_of
+from inlayfit.fit.scatter import Scatter, nominal_findings, scatter_finding, scatter_of
 from inlayfit.measures import length
 from inlayfit.wording import Worded
 

@@ -2,6 +2,13 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
  <context>
+  <name>bench</name>
+  <message>
+   <source>No recovery copy is kept ({0}); save your work often.</source>
+   <translation>Es wird keine Sicherungskopie geführt ({0}); speichern Sie oft.</translation>
+  </message>
+ </context>
+ <context>
   <name>map</name>
   <message>
    <source>spot {0} of {1}</source>
@@ -3533,6 +3540,14 @@
    <source>has a whole number in front of a fraction that is not less than one; type it as a decimal or as one fraction</source>
    <translation>hat eine ganze Zahl vor einem Bruch, der nicht kleiner als eins ist; geben Sie eine Dezimalzahl ein, oder einen einzigen Bruch</translation>
   </message>
+  <message>
+   <source>Change the fit sentence.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1,000</source>
+   <translation type="unfinished" />
+  </message>
  </context>
  <context>
   <name>DesktopRow</name>
@@ -5530,6 +5545,10 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
  </context>
  <context>
   <name>MainWindow</name>
+  <message>
+   <source>The program is not complete ({0}); install it again.</source>
+   <translation>Das Programm ist nicht vollständig ({0}); installieren Sie es neu.</translation>
+  </message>
   <message>
    <source>New fit</source>
    <translation>Neue Passung</translation>

@@ -77,6 +77,7 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
         qtbot.addWidget(window, before_close_func=_close_quietly)
         window.resize(1440, 900)
         window.show()
+        window.documents.cancel()  # asking for them gives the window its bench at once
         made.append(window)
         return window
 

@@ -48,7 +48,7 @@ def test_a_file_opens_solves_and_shows_without_a_dialog(
     qtbot.waitUntil(lambda: not window.session.state.is_empty, timeout=20_000)
     settled(window.session)
     assert window.session.solution.lead is not None
-    assert window.pages.currentIndex() == 1
+    assert window.pages.currentWidget() is window.work
     assert window.work.map.scene.fittings
     assert not window.session.is_modified
     assert window.documents.recent[0].path == mine.resolve()

@@ -13,7 +13,6 @@ from shapely.geometry.base import BaseGeometry
 
 from inlayfit.bench.cutting import (
     MOST_PASSES,
-    Milling,
     Stays,
     Turn,
     contour_turn,
@@ -23,6 +22,7 @@ from inlayfit.bench.cutting import (
     spindle_rpm,
     turn_of,
 )
+from inlayfit.bench.milling import Milling
 from inlayfit.errors import SpecError
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region

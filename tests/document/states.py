@@ -7,7 +7,7 @@ from collections.abc import Callable
 import numpy as np
 from hypothesis import strategies as st
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import Edit
 from inlayfit.document.imports import Outline
@@ -18,8 +18,8 @@ from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.feel import Feel
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import Half
-from inlayfit.fit.scatter import MachineErrors
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit

@@ -7,7 +7,8 @@ from pathlib import Path as FilePath
 import pytest
 import shapely
 
-from inlayfit.bench.cutting import Milling, Turn
+from inlayfit.bench.cutting import Turn
+from inlayfit.bench.milling import Milling
 from inlayfit.document.directions import directed
 from inlayfit.document.exports import ExportOptions, write_fit
 from inlayfit.drawing import Drawing, Figure

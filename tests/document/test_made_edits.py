@@ -13,8 +13,8 @@ from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import Half
-from inlayfit.fit.scatter import MachineErrors
 from inlayfit.fit.spec import HalfState, Seating
 from tests.document.states import documents, outline, workshops
 from tests.strategies import examples

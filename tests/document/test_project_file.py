@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document import edits, migrate
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.project_file import (

@@ -19,8 +19,9 @@ from inlayfit.finding import Severity
 from inlayfit.fit.faces import Faces, faces_of
 from inlayfit.fit.hand_work import hand_work
 from inlayfit.fit.lookalikes import mark_finding, orientation_sentence, orientations_of
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import FitResult
-from inlayfit.fit.scatter import MachineErrors, cutter_effects, nominal_findings, scatter_finding, scatter_of
+from inlayfit.fit.scatter import cutter_effects, nominal_findings, scatter_finding, scatter_of
 from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.fit.tolerance_stack import STOP_SENTENCE
