@@ -2081,6 +2081,46 @@
    <translation>gewendet und um {degrees}° gedreht</translation>
   </message>
   <message>
+   <source>cutter nominal</source>
+   <translation>Nenndurchmesser des Fräsers</translation>
+  </message>
+  <message>
+   <source>cutter varies</source>
+   <translation>Schwankung des Fräsers</translation>
+  </message>
+  <message>
+   <source>runout</source>
+   <translation>Rundlauffehler</translation>
+  </message>
+  <message>
+   <source>repeatability</source>
+   <translation>Wiederholgenauigkeit</translation>
+  </message>
+  <message>
+   <source>thickness varies</source>
+   <translation>Schwankung der Dicke</translation>
+  </message>
+  <message>
+   <source>temperature varies</source>
+   <translation>Schwankung der Temperatur</translation>
+  </message>
+  <message>
+   <source>expansion difference per</source>
+   <translation>Unterschied der Ausdehnung</translation>
+  </message>
+  <message>
+   <source>An expansion is a few millionths per kelvin, such as 97e-6; check the number.</source>
+   <translation>Eine Ausdehnung beträgt wenige Millionstel je Kelvin, etwa 97e-6; prüfen Sie die Zahl.</translation>
+  </message>
+  <message>
+   <source>Warmth needs two numbers, the kelvin and the difference in expansion; give both.</source>
+   <translation>Wärme braucht zwei Zahlen, die Kelvin und den Unterschied der Ausdehnung; geben Sie beide an.</translation>
+  </message>
+  <message>
+   <source>The {name} is 0 or more; give it as a plain length.</source>
+   <translation>Der Wert „{name}“ muss mindestens 0 sein; geben Sie ihn als einfache Länge an.</translation>
+  </message>
+  <message>
    <source>{axis}: {offset} {larger} at every length, ± {sure} overall, and {scale} by scale, ± {scale_sure}.</source>
    <translation>{axis}: {offset} {larger} bei jeder Länge, ± {sure} gesamt, und {scale} im Maßstab, ± {scale_sure}.</translation>
   </message>
@@ -2185,34 +2225,6 @@
    <translation>Der Fräser der Tasche ist größer als die gezeichnete Tasche; prüfen Sie seinen Durchmesser.</translation>
   </message>
   <message>
-   <source>cutter nominal</source>
-   <translation>Nenndurchmesser des Fräsers</translation>
-  </message>
-  <message>
-   <source>cutter varies</source>
-   <translation>Schwankung des Fräsers</translation>
-  </message>
-  <message>
-   <source>runout</source>
-   <translation>Rundlauffehler</translation>
-  </message>
-  <message>
-   <source>repeatability</source>
-   <translation>Wiederholgenauigkeit</translation>
-  </message>
-  <message>
-   <source>thickness varies</source>
-   <translation>Schwankung der Dicke</translation>
-  </message>
-  <message>
-   <source>temperature varies</source>
-   <translation>Schwankung der Temperatur</translation>
-  </message>
-  <message>
-   <source>expansion difference per</source>
-   <translation>Unterschied der Ausdehnung</translation>
-  </message>
-  <message>
    <source>Only {wanted} of parts have the wanted feel ({feel}): {tighter} are tighter, {looser} looser.</source>
    <translation>Nur {wanted} der Teile haben den gewünschten Sitz ({feel}): {tighter} sind enger, {looser} loser.</translation>
   </message>
@@ -2229,14 +2241,6 @@
    <translation>Keine Hälfte ist noch mit einem Fräser zu schneiden; lassen Sie den Nenndurchmesser weg.</translation>
   </message>
   <message>
-   <source>An expansion is a few millionths per kelvin, such as 97e-6; check the number.</source>
-   <translation>Eine Ausdehnung beträgt wenige Millionstel je Kelvin, etwa 97e-6; prüfen Sie die Zahl.</translation>
-  </message>
-  <message>
-   <source>Warmth needs two numbers, the kelvin and the difference in expansion; give both.</source>
-   <translation>Wärme braucht zwei Zahlen, die Kelvin und den Unterschied der Ausdehnung; geben Sie beide an.</translation>
-  </message>
-  <message>
    <source>{effect}, to {left}.</source>
    <translation>{effect}, auf {left}.</translation>
   </message>
@@ -2247,10 +2251,6 @@
   <message>
    <source>How a varying thickness moves a leaning wall depends on the depth; give it too.</source>
    <translation>Wie eine schwankende Dicke eine schräge Wand verschiebt, hängt von der Tiefe ab; geben Sie auch sie an.</translation>
-  </message>
-  <message>
-   <source>The {name} is 0 or more; give it as a plain length.</source>
-   <translation>Der Wert „{name}“ muss mindestens 0 sein; geben Sie ihn als einfache Länge an.</translation>
   </message>
   <message>
    <source> and turned by {turn}°</source>
@@ -3539,14 +3539,6 @@
   <message>
    <source>has a whole number in front of a fraction that is not less than one; type it as a decimal or as one fraction</source>
    <translation>hat eine ganze Zahl vor einem Bruch, der nicht kleiner als eins ist; geben Sie eine Dezimalzahl ein, oder einen einzigen Bruch</translation>
-  </message>
-  <message>
-   <source>Change the fit sentence.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>1,000</source>
-   <translation type="unfinished" />
   </message>
  </context>
  <context>

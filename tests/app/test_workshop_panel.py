@@ -14,13 +14,13 @@ from pytestqt.qtbot import QtBot
 from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.cli import main
 from inlayfit.document import edits, made_edits
 from inlayfit.document.exports import ExportOptions, Line
 from inlayfit.document.workshop_numbers import WorkshopNumbers
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import Half
-from inlayfit.fit.scatter import MachineErrors
 from inlayfit.units import Unit
 from tests.app.conftest import FEET, discs
 

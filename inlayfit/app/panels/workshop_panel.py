@@ -26,13 +26,13 @@ from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.number_box import NumberBox
-from inlayfit.bench.cutting import Milling
+from inlayfit.bench.milling import Milling
 from inlayfit.document.edits import Edit, set_stack
 from inlayfit.document.made_edits import set_edge_break, set_kerf_taper, set_workshop
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
+from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import Half
-from inlayfit.fit.scatter import MachineErrors
 from inlayfit.units import Unit, format_length
 
 _BOX_PX = 116
