@@ -118,8 +118,12 @@ def test_a_drop_before_the_bench_is_there_is_read_as_the_half_it_fell_on(
 
 def test_wishes_are_granted_in_the_order_they_were_made(bare: MainWindow, qtbot: QtBot) -> None:
     granted: list[int] = []
+
+    def wish(number: int) -> None:
+        bare.when_ready(lambda _bench: granted.append(number))
+
     for number in range(5):
-        bare.when_ready(lambda _bench, n=number: granted.append(n))
+        wish(number)
     assert granted == []
     bare.show()
     qtbot.waitUntil(lambda: has_bench(bare), timeout=20_000)
