@@ -6,7 +6,6 @@ through `inlayfit.app.prompts` only.
 
 from __future__ import annotations
 
-import time
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -38,7 +37,7 @@ from inlayfit.app.recent_pictures import small_picture
 from inlayfit.app.session import Session
 from inlayfit.app.solution import Solution
 from inlayfit.app.tasks import LatestTask
-from inlayfit.app.words import counted
+from inlayfit.app.words import counted, when_words
 from inlayfit.document import edits
 from inlayfit.document.folder_units import remember_unit
 from inlayfit.document.journal import Recovery
@@ -412,7 +411,7 @@ class Documents(QObject):
         """Ask about each recovery copy; answers the documents that windows of their own shall show."""
         others: list[tuple[State, Recovery]] = []
         for recovery in found:
-            when = time.strftime("%H:%M, %d %B", time.localtime(recovery.written_at))
+            when = when_words(recovery.written_at)
             answer = prompts.recovery(self._window, recovery.title or self.tr("untitled work"), when)
             if answer is Rescue.DISCARD:
                 recovery.discard()

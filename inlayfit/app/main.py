@@ -18,6 +18,7 @@ from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
 from inlayfit import __version__
+from inlayfit.app.core_words import core
 from inlayfit.app.session import Session
 from inlayfit.app.single_instance import Listener, hand_over
 from inlayfit.app.window import MainWindow
@@ -100,7 +101,7 @@ def run(files: Sequence[str]) -> int:
     _translate(program, settings)
     window = program.open_window(settings, awaits_work=bool(paths))
     for complaint in complaints:
-        window.notice.complain(complaint)
+        window.notice.complain(core(complaint))
     listener = Listener(parent=program)
     listener.files_given.connect(program.take_files)
     window.when_ready(lambda bench: _start_work(program, bench, settings, paths))

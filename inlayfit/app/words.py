@@ -22,7 +22,7 @@ def when_words(seconds: float, *, today: datetime.date | None = None) -> str:
     if days == 1:
         return _tr("yesterday")
     date = QDate(moment.year, moment.month, moment.day)
-    return QLocale().toString(date, "d MMMM" if moment.year == now.year else "d MMMM yyyy")
+    return QLocale().toString(date, _tr("d MMMM") if moment.year == now.year else _tr("d MMMM yyyy"))
 
 
 def _tr(text: str) -> str:

@@ -19,6 +19,7 @@ from typing import Any, TypeAlias
 import platformdirs
 
 from inlayfit.document.atomic import write_atomically
+from inlayfit.wording import Worded
 
 Value: TypeAlias = "str | float | bool"
 
@@ -167,16 +168,22 @@ def read_settings(path: Path) -> tuple[Settings, tuple[str, ...]]:
     except FileNotFoundError:
         return Settings(), ()
     except (OSError, ValueError):
-        return Settings(), (f"The settings in {path.name} cannot be read; the usual ones are used.",)
+        raw = None
     if not isinstance(raw, dict):
-        return Settings(), (f"The settings in {path.name} cannot be read; the usual ones are used.",)
+        return Settings(), (
+            Worded("The settings in {name} cannot be read; the usual ones are used.", name=path.name),
+        )
     settings, complaints = Settings(), []
     for key in raw.keys() & BY_KEY.keys():
         if BY_KEY[key].accepts(raw[key]):
             settings = settings.with_value(key, raw[key])
         else:
             complaints.append(
-                f"“{BY_KEY[key].label}” cannot be {str(raw[key])[:40]}; the usual value is used."
+                Worded(
+                    "“{label}” cannot be {value}; the usual value is used.",
+                    label=Worded.again(BY_KEY[key].label, {}),
+                    value=str(raw[key])[:40],
+                )
             )
     return settings, tuple(complaints)
 

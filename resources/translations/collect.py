@@ -102,6 +102,7 @@ def _words_in_tables() -> Iterator[Word]:
     for setting in settings.TABLE:
         yield from (("settings", text) for text in (setting.group, setting.label, setting.why))
         yield from (("settings", text) for _, text in setting.choices)
+        yield "core", setting.label
     for title, lines in help_pages.GUIDE:
         yield from (("help", text) for text in (title, *lines))
     for _, text in (*actions.CANVAS_KEYS, *actions.RULER_KEYS):

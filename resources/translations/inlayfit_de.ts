@@ -381,7 +381,7 @@
   </message>
   <message>
    <source>Shows lengths in 0.001 in.</source>
-   <translation>Zeigt Längen in 0,001 Zoll.</translation>
+   <translation>Zeigt Längen in 0.001 Zoll.</translation>
   </message>
   <message>
    <source>As the s&amp;ystem</source>
@@ -598,7 +598,7 @@
   </message>
   <message>
    <source>already cut</source>
-   <translation>schon geschnitten</translation>
+   <translation>geschnitten</translation>
   </message>
   <message>
    <source>finished</source>
@@ -650,7 +650,7 @@
   </message>
   <message>
    <source>left for hand work</source>
-   <translation>für Handarbeit gelassen</translation>
+   <translation>von Hand</translation>
   </message>
   <message>
    <source>rounded</source>
@@ -682,7 +682,7 @@
   </message>
   <message>
    <source>left for hand work in the plug</source>
-   <translation>der Einlage für Handarbeit</translation>
+   <translation>der Einlage von Hand</translation>
   </message>
   <message>
    <source>dog-bone in the pocket</source>
@@ -694,7 +694,7 @@
   </message>
   <message>
    <source>left for hand work in the pocket</source>
-   <translation>der Tasche für Handarbeit</translation>
+   <translation>der Tasche von Hand</translation>
   </message>
   <message>
    <source>dog-bone in the pocket, T-bone in the plug</source>
@@ -702,7 +702,7 @@
   </message>
   <message>
    <source>dog-bone in the pocket, left for hand work in the plug</source>
-   <translation>als Knochen in der Tasche, in der Einlage für Handarbeit</translation>
+   <translation>als Knochen in der Tasche, in der Einlage von Hand</translation>
   </message>
   <message>
    <source>T-bone in the pocket, dog-bone in the plug</source>
@@ -710,15 +710,15 @@
   </message>
   <message>
    <source>T-bone in the pocket, left for hand work in the plug</source>
-   <translation>als T-Knochen in der Tasche, in der Einlage für Handarbeit</translation>
+   <translation>als T-Knochen in der Tasche, in der Einlage von Hand</translation>
   </message>
   <message>
    <source>left for hand work in the pocket, dog-bone in the plug</source>
-   <translation>in der Tasche für Handarbeit, Knochen in der Einlage</translation>
+   <translation>in der Tasche von Hand, Knochen in der Einlage</translation>
   </message>
   <message>
    <source>left for hand work in the pocket, T-bone in the plug</source>
-   <translation>in der Tasche für Handarbeit, T-Knochen in der Einlage</translation>
+   <translation>in der Tasche von Hand, T-Knochen in der Einlage</translation>
   </message>
   <message>
    <source>Both halves get corners that both cutters can reach.</source>
@@ -1086,7 +1086,7 @@
   </message>
   <message>
    <source>cherry</source>
-   <translation>Kirsche</translation>
+   <translation>Kirschholz</translation>
   </message>
   <message>
    <source>disc</source>
@@ -1131,6 +1131,46 @@
   <message>
    <source>1,000</source>
    <translation>1 000</translation>
+  </message>
+  <message>
+   <source>Unit of new work</source>
+   <translation>Einheit neuer Arbeit</translation>
+  </message>
+  <message>
+   <source>Clearance per side</source>
+   <translation>Spiel je Seite</translation>
+  </message>
+  <message>
+   <source>Pocket cutter</source>
+   <translation>Fräser der Tasche</translation>
+  </message>
+  <message>
+   <source>Plug cutter</source>
+   <translation>Fräser der Einlage</translation>
+  </message>
+  <message>
+   <source>Finishing allowance</source>
+   <translation>Schlichtaufmaß</translation>
+  </message>
+  <message>
+   <source>Join ends closer than</source>
+   <translation>Enden verbinden unter</translation>
+  </message>
+  <message>
+   <source>Painted lines are areas</source>
+   <translation>Gemalte Linien sind Flächen</translation>
+  </message>
+  <message>
+   <source>Colours</source>
+   <translation>Farben</translation>
+  </message>
+  <message>
+   <source>Mouse wheel</source>
+   <translation>Mausrad</translation>
+  </message>
+  <message>
+   <source>Language</source>
+   <translation>Sprache</translation>
   </message>
   <message>
    <source>Nothing is said of many parts until then.</source>
@@ -1733,6 +1773,14 @@
    <translation>Die Suche nach dem Sitz wurde angehalten; suchen Sie noch einmal, oder lassen Sie die Einlage, wie sie gezeichnet ist.</translation>
   </message>
   <message>
+   <source>The settings in {name} cannot be read; the usual ones are used.</source>
+   <translation>Die Einstellungen in {name} sind nicht lesbar; es gelten die üblichen.</translation>
+  </message>
+  <message>
+   <source>“{label}” cannot be {value}; the usual value is used.</source>
+   <translation>„{label}“ kann nicht {value} sein; es gilt der übliche Wert.</translation>
+  </message>
+  <message>
    <source>Nothing could be written into {place} ({reason}); choose another folder.</source>
    <translation>In {place} ließ sich nichts schreiben ({reason}); wählen Sie einen anderen Ordner.</translation>
   </message>
@@ -1910,7 +1958,7 @@
   </message>
   <message>
    <source>The {cutter} cutter {fails} at {place}{size}; the fit leaves it out.</source>
-   <translation>Der Fräser {cutter} {fails} bei {place}{size}; die Passung lässt es aus.</translation>
+   <translation>Der Fräser {cutter} {fails} bei {place}{size}; die Passung lässt die Stelle aus.</translation>
   </message>
   <message>
    <source>{corners} rounded to the {radius} radius of the pocket's cutter; at most {depth} of the drawing is left, at {place}.</source>
@@ -2218,7 +2266,7 @@
   </message>
   <message>
    <source>Readings are taken in a pocket that exists; set the pocket's state to already cut, or leave the readings out.</source>
-   <translation>Messwerte werden in einer Tasche genommen, die es gibt; stellen Sie die Tasche auf schon geschnitten, oder lassen Sie die Messwerte weg.</translation>
+   <translation>Messwerte werden in einer Tasche genommen, die es gibt; stellen Sie die Tasche auf „geschnitten“, oder lassen Sie die Messwerte weg.</translation>
   </message>
   <message>
    <source>The pocket's cutter is larger than the drawn pocket; check its diameter.</source>
@@ -2274,7 +2322,7 @@
   </message>
   <message>
    <source>Both halves are already cut; set one of them to cut, or give the plug's outline too.</source>
-   <translation>Beide Hälften sind schon geschnitten; stellen Sie eine auf zu schneiden, oder geben Sie auch den Umriss der Einlage.</translation>
+   <translation>Beide Hälften sind schon geschnitten; stellen Sie eine auf „zu schneiden“, oder geben Sie auch den Umriss der Einlage an.</translation>
   </message>
   <message>
    <source>cutter diameter</source>
@@ -2970,11 +3018,11 @@
   </message>
   <message>
    <source>{count} lines hold no point: line {shown} and more.</source>
-   <translation>{count} Zeilen enthalten keinen Punkt: Zeile {shown} und weitere.</translation>
+   <translation>Zeilen, in denen kein Punkt steht: {count} (Zeile {shown} und weitere).</translation>
   </message>
   <message>
    <source>{count} lines hold no point: line {shown}.</source>
-   <translation>{count} Zeilen enthalten keinen Punkt: Zeile {shown}.</translation>
+   <translation>Zeilen, in denen kein Punkt steht: {count} (Zeile {shown}).</translation>
   </message>
   <message>
    <source>Add the missing points.</source>
@@ -3190,7 +3238,7 @@
   </message>
   <message>
    <source>{hidden} elements are hidden or painted with nothing; they were left out.</source>
-   <translation>{hidden} Elemente sind verborgen oder mit nichts gemalt; sie wurden weggelassen.</translation>
+   <translation>Verborgene oder mit nichts gemalte Elemente wurden weggelassen: {hidden}.</translation>
   </message>
   <message>
    <source>“{name}” only defines symbols and places none; open the drawing that uses them.</source>
@@ -3904,7 +3952,7 @@
   </message>
   <message>
    <source>To cut, already cut, finished: only a half that is to cut may change.</source>
-   <translation>Zu schneiden, schon geschnitten, fertig: nur eine Hälfte, die noch zu schneiden ist, darf sich ändern.</translation>
+   <translation>Zu schneiden, geschnitten, fertig: nur eine Hälfte, die noch zu schneiden ist, darf sich ändern.</translation>
   </message>
   <message>
    <source>As cut: what a round cutter really leaves, not what was drawn.</source>
@@ -4529,7 +4577,7 @@
    <source>Clearance per side: the gap at one wall; negative is interference.
 Type 0.05, 2 thou, 1/64 in …</source>
    <translation>Spiel je Seite: der Spalt an einer Wand; negativ ist Übermaß.
-Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
+Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>Corners</source>
@@ -5128,7 +5176,7 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>Loose ends this close become one. 0.01 mm is less than a cutter shows.</source>
-   <translation>Lose Enden, die so nahe liegen, werden eins. 0,01 mm ist weniger, als ein Fräser zeigt.</translation>
+   <translation>Lose Enden, die so nahe liegen, werden eins. 0.01 mm ist weniger, als ein Fräser zeigt.</translation>
   </message>
   <message>
    <source>&amp;Close gaps up to</source>
@@ -5575,6 +5623,14 @@ Geben Sie ein: 0,05, 2 thou, 1/64 in …</translation>
   <message>
    <source>yesterday</source>
    <translation>gestern</translation>
+  </message>
+  <message>
+   <source>d MMMM</source>
+   <translation>d. MMMM</translation>
+  </message>
+  <message>
+   <source>d MMMM yyyy</source>
+   <translation>d. MMMM yyyy</translation>
   </message>
  </context>
  <context>
