@@ -305,7 +305,7 @@ class _Reader:
         for token in self._tokens:
             if token.kind == "other":
                 culprit = (
-                    f"“{_shown(token.text)}”"
+                    Worded("“{text}”", text=_shown(token.text))
                     if token.text.isprintable()
                     else Worded("an invisible character")
                 )

@@ -34,6 +34,7 @@ CORE_WORDS: tuple[object, ...] = (
         "{feel} at {clearance} per side ({overall} overall), corners {corners}, {allowance}, "
         "{seat} on {glue}, {facing}.",
     ),
+    QT_TRANSLATE_NOOP("core", "{0} {1}"),
     QT_TRANSLATE_NOOP("core", "a plug"),
     QT_TRANSLATE_NOOP("core", "a pocket"),
     QT_TRANSLATE_NOOP("core", "plug"),

@@ -107,7 +107,7 @@ def exec_value(command: Sequence[str]) -> str:
     """
     program = command[0]
     if "=" in program or not _is_utf8("".join(command)):
-        what = "“=”" if "=" in program else Worded("letters that are not UTF-8")
+        what = Worded("“=”") if "=" in program else Worded("letters that are not UTF-8")
         where = program.encode("utf-8", "replace").decode()
         raise WriteError(
             Worded(

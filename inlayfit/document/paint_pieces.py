@@ -89,7 +89,7 @@ def _hidden(figures: Sequence[Figure], regions: Sequence[Region], layer: str) ->
 
 
 def _other(figure: Figure) -> str:
-    return f"“{figure.name[:60]}”" if figure.name else Worded("another filled shape")
+    return Worded("“{name}”", name=figure.name[:60]) if figure.name else Worded("another filled shape")
 
 
 class _Names:

@@ -83,8 +83,9 @@ def sentence(fitting: Fitting, unit: Unit, say: Say = str) -> str:
 
 def half_words(name: HalfName, otherwise: str, say: Say = str) -> str:
     """How a half is spoken of: its material and its name, or `otherwise` if it has neither."""
-    called = [say(word) for word in (name.material, name.name) if word]
-    return " ".join(called) or say(otherwise)
+    if name.material and name.name:
+        return say("{0} {1}").format(say(name.material), say(name.name))
+    return say(name.material or name.name or otherwise)
 
 
 def tool_words(half: HalfSpec, unit: Unit, say: Say = str) -> str:

@@ -123,7 +123,9 @@ def _check_page(page: Page, figures: list[Figure], notes: Notes) -> None:
             continue
         x0, y0, x1, y1 = figure_bounds([figure])
         if x1 < 0 or y1 < 0 or x0 > page.width_mm or y0 > page.height_mm:
-            name = f"“{figure.name[:60]}”" if figure.name else Worded("A shape without a name")
+            name = (
+                Worded("“{name}”", name=figure.name[:60]) if figure.name else Worded("A shape without a name")
+            )
             notes.add(
                 "outside-page", Worded("{name} lies outside of the page; it was kept.", name=name), (x0, y0)
             )

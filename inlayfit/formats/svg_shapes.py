@@ -60,7 +60,7 @@ def _path(text: str) -> Shape:
     flaw = Worded(
         "has broken path data at character {number}{near}; it is drawn up to there",
         number=str(data.error_at + 1),
-        near=f" (“{near}”)" if near else "",
+        near=Worded(" (“{text}”)", text=near) if near else "",
     )
     return Shape(data.outlines, flaw, broken=True)
 

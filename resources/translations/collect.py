@@ -43,7 +43,7 @@ def patterns_in(tree: ast.Module) -> Iterator[str]:
     for node in ast.walk(tree):
         if isinstance(node, ast.Call) and _called(node) == "Worded" and _is_text(node.args[0]):
             pattern = _text(node.args[0])
-            if re.search("[a-z]", re.sub(r"\{\w+\}", "", pattern)):
+            if re.search("[a-z“]", re.sub(r"\{\w+\}", "", pattern)):
                 yield pattern
 
 

@@ -577,6 +577,10 @@
    <translation>{plug}, {plug_state} mit {plug_cutter}, in {pocket}, {pocket_state} mit {pocket_cutter}, bei {clearance} je Seite ({overall} gesamt) {feel}, Ecken {corners}, {allowance}, auf {glue} {seat}, {facing}.</translation>
   </message>
   <message>
+   <source>{0} {1}</source>
+   <translation>{0}-{1}</translation>
+  </message>
+  <message>
    <source>a plug</source>
    <translation>eine Einlage</translation>
   </message>
@@ -1305,6 +1309,10 @@
    <translation>sie ließ sich nicht schreiben</translation>
   </message>
   <message>
+   <source>“=”</source>
+   <translation>„=“</translation>
+  </message>
+  <message>
    <source>letters that are not UTF-8</source>
    <translation>Zeichen, die kein UTF-8 sind,</translation>
   </message>
@@ -1583,6 +1591,10 @@
   <message>
    <source>Subtract it in the drawing program if it is a hole, or put it on its own layer if it is a part.</source>
    <translation>Ziehen Sie ihn im Zeichenprogramm ab, wenn er ein Loch ist, oder legen Sie ihn auf eine eigene Ebene, wenn er ein Teil ist.</translation>
+  </message>
+  <message>
+   <source>“{name}”</source>
+   <translation>„{name}“</translation>
   </message>
   <message>
    <source>another filled shape</source>
@@ -3085,6 +3097,10 @@
    <translation>„{name}“ ist größer als {megabytes} MB; speichern Sie nur die Umrisse, die Sie brauchen.</translation>
   </message>
   <message>
+   <source>“{name}” {why}.</source>
+   <translation>„{name}“ {why}.</translation>
+  </message>
+  <message>
    <source>There is no file “{name}”; check its name and folder.</source>
    <translation>Eine Datei „{name}“ gibt es nicht; prüfen Sie Namen und Ordner.</translation>
   </message>
@@ -3279,6 +3295,10 @@
   <message>
    <source>only moves the pen</source>
    <translation>bewegt nur den Stift</translation>
+  </message>
+  <message>
+   <source> (“{text}”)</source>
+   <translation> („{text}“)</translation>
   </message>
   <message>
    <source>has no points</source>
@@ -3489,6 +3509,10 @@
    <translation>Die Arbeit wurde angehalten; nichts wurde geändert.</translation>
   </message>
   <message>
+   <source>“{text}” {complaint}.</source>
+   <translation>„{text}“ {complaint}.</translation>
+  </message>
+  <message>
    <source>“{text}” means a thousandth of an inch to some and a millimetre to others; write thou or mm.</source>
    <translation>„{text}“ heißt für manche ein Tausendstel Zoll, für andere ein Millimeter; schreiben Sie thou oder mm.</translation>
   </message>
@@ -3575,6 +3599,10 @@
   <message>
    <source>is not a finite number; type a length such as 0.05 mm</source>
    <translation>ist keine endliche Zahl; geben Sie eine Länge wie 0.05 mm ein</translation>
+  </message>
+  <message>
+   <source>“{text}”</source>
+   <translation>„{text}“</translation>
   </message>
   <message>
    <source>an invisible character</source>
