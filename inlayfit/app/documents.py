@@ -6,6 +6,7 @@ through `inlayfit.app.prompts` only.
 
 from __future__ import annotations
 
+import time
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
