@@ -149,6 +149,7 @@ CORE_WORDS: tuple[object, ...] = (
     QT_TRANSLATE_NOOP("core", "Tightest {0}, over {1} fittings."),
     QT_TRANSLATE_NOOP("core", "Tightest {0}, loosest {1}."),
     QT_TRANSLATE_NOOP("core", "{0} per side ({1} overall)"),
+    QT_TRANSLATE_NOOP("core", "No word on the fit yet."),
     QT_TRANSLATE_NOOP("core", "It binds by {0}."),
     QT_TRANSLATE_NOOP("core", "Will not go in as it is."),
     QT_TRANSLATE_NOOP("core", "Goes in, tighter than wanted."),

@@ -71,6 +71,7 @@ QScrollBar::add-line, QScrollBar::sub-line, QScrollBar::add-page, QScrollBar::su
   background: transparent; border: none; width: 0; height: 0; }}
 QComboBox {{ background: {field}; color: {text}; border: 1px solid {edge}; border-radius: {radius}px;
   padding: 5px 8px; min-height: 20px; }}
+QComboBox#listed {{ combobox-popup: 0; }}
 QComboBox:focus {{ border: 2px solid {focus}; padding: 4px 7px; }}
 QComboBox QAbstractItemView {{ background: {field}; color: {text}; border: 1px solid {edge};
   selection-background-color: {accent_soft}; selection-color: {text}; }}

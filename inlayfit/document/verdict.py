@@ -114,6 +114,8 @@ def verdict(
     if worst is not None and worst.finding.severity is Severity.BLOCK:
         bites = worst.finding.code == "bites"
         headline = "Will not go in yet." if bites else "Not ready to cut."
+        if worst.finding.code in {BOTH_CUT_CODE, STOPPED_CODE}:
+            headline = "No word on the fit yet."
         return Verdict(Answer.BLOCKED, say(headline), worst.finding.message, worst)
     if any(outline_id not in results for outline_id in state.chosen):
         words = say("Working it out."), say("No word on the fit until every wall is measured.")

@@ -1029,6 +1029,10 @@
    <translation>{0} je Seite ({1} gesamt)</translation>
   </message>
   <message>
+   <source>No word on the fit yet.</source>
+   <translation>Noch kein Wort zur Passung.</translation>
+  </message>
+  <message>
    <source>It binds by {0}.</source>
    <translation>Sie klemmt um {0}.</translation>
   </message>
@@ -4467,10 +4471,6 @@
    <translation>liegen lassen, wie gezeichnet</translation>
   </message>
   <message>
-   <source>Seat of the plug</source>
-   <translation>Sitz der Einlage</translation>
-  </message>
-  <message>
    <source>Plug</source>
    <translation>Einlage</translation>
   </message>
@@ -4485,6 +4485,10 @@
   <message>
    <source>choose the plug</source>
    <translation>Einlage wählen</translation>
+  </message>
+  <message>
+   <source>{0} of {1}</source>
+   <translation>{0} aus {1}</translation>
   </message>
   <message>
    <source>Both halves are made. Choose the outline of the plug, and the fit is measured.</source>

@@ -7,6 +7,7 @@ drawings; its outlines join the others and can be chosen like them.
 from __future__ import annotations
 
 import math
+from pathlib import Path
 
 from PySide6.QtCore import QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
@@ -77,8 +78,6 @@ class SeatPanel(QWidget):
             self.seating_box.addItem(words, seating)
 
     def _lay_out(self) -> None:
-        title = QLabel(self.tr("Seat of the plug"))
-        title.setFont(theme.font(theme.TITLE))
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(4)
@@ -86,7 +85,7 @@ class SeatPanel(QWidget):
         rows = ((self.tr("Plug"), self.plug_box), (self.tr("To seat it"), self.seating_box))
         for row, (words, box) in enumerate(rows):
             label = QLabel(words)
-            label.setProperty("muted", True)
+            label.setFont(theme.font(theme.TITLE))
             label.setBuddy(box)
             grid.addWidget(label, row, 0)
             grid.addWidget(box, row, 1)
@@ -96,7 +95,6 @@ class SeatPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
-        column.addWidget(title)
         column.addLayout(grid)
         column.addWidget(self.told)
         column.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
@@ -104,6 +102,7 @@ class SeatPanel(QWidget):
 
     def _box(self, name: str, why: str) -> QComboBox:
         box = QComboBox()
+        box.setObjectName("listed")
         box.setAccessibleName(name)
         box.setAccessibleDescription(why)
         box.setToolTip(f"<b>{name}</b><br>{why}")
@@ -143,8 +142,6 @@ class SeatPanel(QWidget):
                 ink = theme.colour(theme.tokens_of(self).text)
                 for outline in others:
                     self.plug_box.addItem(_icon(outline, ink), self._name(outline), outline.id)
-                if others:
-                    self.plug_box.insertSeparator(len(others))
                 self.plug_box.addItem(self.tr("From another drawing…"), _OTHER_DRAWING)
                 self.plug_box.setPlaceholderText(self.tr("choose the plug"))
             given = "" if lead.made is None else lead.made.outline_id
@@ -154,7 +151,10 @@ class SeatPanel(QWidget):
         x0, y0, x1, y1 = outline.region.bounds
         unit = self._session.shown.unit
         size = f"{format_length(x1 - x0, unit, with_unit=False)} × {format_length(y1 - y0, unit)}"
-        return f"{outline.name or outline.id}, {size}"
+        name = outline.name or outline.id_there
+        if outline.drawing:
+            name = self.tr("{0} of {1}").format(name, Path(outline.drawing).name)
+        return f"{name}, {size}"
 
     def _words(self, state: State, lead: Fitting) -> str:
         """How the plug was moved, in the words of a hand."""
