@@ -20,7 +20,7 @@ from inlayfit.geometry.region import Region
 
 _PICTURE_PX = 40.0
 _CELL_PX = 68.0
-_HEIGHT_PX = 76
+_HEIGHT_PX = 82
 MOST_WAYS = 4
 """So many lookalikes are drawn; the sentence beside them counts the rest."""
 
@@ -95,9 +95,9 @@ class TurnsView(QWidget):
             _paint_sign(painter, look, at, goes_in=way.goes_in)
         painter.setFont(theme.font(theme.CAPTION))
         painter.setPen(theme.colour(look.text if is_drawn else look.muted))
-        words = QRectF(cell.left(), _PICTURE_PX + 8, cell.width(), 26)
-        short = painter.fontMetrics().elidedText(way.words, Qt.TextElideMode.ElideRight, int(cell.width()))
-        painter.drawText(words, int(Qt.AlignmentFlag.AlignHCenter), short)
+        words = QRectF(cell.left(), _PICTURE_PX + 7, cell.width(), 32)
+        centred = Qt.AlignmentFlag.AlignHCenter | Qt.TextFlag.TextWordWrap
+        painter.drawText(words, int(centred), way.words)
 
 
 def _paint_sign(painter: QPainter, look: theme.Tokens, at: QPointF, *, goes_in: bool) -> None:
