@@ -4959,23 +4959,23 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>Left on the floor</source>
-   <translation>Am Boden bleibt</translation>
+   <translation>Am Grund bleibt</translation>
   </message>
   <message>
    <source>Stock that the passes leave on the floor, for a last pass of its own.</source>
-   <translation>Material, das die Durchgänge am Boden lassen, für einen eigenen letzten.</translation>
+   <translation>Material, das die Durchgänge am Grund lassen, für einen eigenen letzten.</translation>
   </message>
   <message>
    <source>Floor fillet</source>
-   <translation>Bodenkehle</translation>
+   <translation>Kehle am Grund</translation>
   </message>
   <message>
    <source>Radius that a worn cutter leaves between wall and floor. A sharp edge of the plug rides up on it.</source>
-   <translation>Radius, den ein stumpfer Fräser zwischen Wand und Boden lässt. Eine scharfe Kante der Einlage reitet darauf auf.</translation>
+   <translation>Radius, den ein stumpfer Fräser zwischen Wand und Grund lässt. Eine scharfe Kante der Einlage sitzt darauf auf.</translation>
   </message>
   <message>
    <source>Width of the chamfer that lets the plug down over a floor fillet.</source>
-   <translation>Breite der Fase, mit der die Einlage über eine Bodenkehle hinunterkommt.</translation>
+   <translation>Breite der Fase, mit der die Einlage über eine Kehle am Grund hinunterkommt.</translation>
   </message>
   <message>
    <source>Break of the plug's lower edge</source>
@@ -4991,7 +4991,7 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>The pocket is {depth} deep, at most {pass} a pass, with {floor} left for the floor, and the direction is {milling}. A worn cutter leaves a floor fillet of {fillet}; the plug's lower edge is broken by {edge}. The kerf is wider on the show side by {taper}.</source>
-   <translation>Die Tasche ist {depth} tief, höchstens {pass} je Durchgang, {floor} bleiben für den Boden, und die Richtung ist {milling}. Ein stumpfer Fräser lässt eine Bodenkehle von {fillet}; die Unterkante der Einlage ist um {edge} gebrochen. Die Schnittfuge ist auf der Sichtseite um {taper} breiter.</translation>
+   <translation>Die Tasche ist {depth} tief, höchstens {pass} je Durchgang, {floor} bleiben für den Grund, und die Richtung ist {milling}. Ein stumpfer Fräser lässt eine Kehle am Grund von {fillet}; die Unterkante der Einlage ist um {edge} gebrochen. Die Schnittfuge ist auf der Sichtseite um {taper} breiter.</translation>
   </message>
   <message>
    <source>left open</source>
