@@ -1,13 +1,16 @@
-"""Moving the keyboard from one part of the window to the next."""
+"""Moving the keyboard about the window: from part to part, and along the lines as one reads.
+
+Parts come and go (a notice, the rows of the checks), so the order is looked up when a key is pressed and not
+kept: part by part, in each from the top, along the reading direction.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QToolButton, QWidget
-
-_SAME_ROW_PX = 24
+from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtWidgets import QAbstractButton, QApplication, QButtonGroup, QToolButton, QWidget
 
 
 def move_on(stations: Sequence[QWidget], step: int) -> None:
@@ -16,36 +19,92 @@ def move_on(stations: Sequence[QWidget], step: int) -> None:
     inside = [n for n, s in enumerate(stations) if focus is not None and _holds(s, focus)]
     here = inside[0] if inside else (-1 if step > 0 else 0)
     for k in range(1, len(stations) + 1):
-        target = _first_focus(stations[(here + step * k) % len(stations)])
-        if target is not None:
-            target.setFocus(Qt.FocusReason.TabFocusReason)
+        there = takers(stations[(here + step * k) % len(stations)])
+        if there:
+            there[0].setFocus(Qt.FocusReason.TabFocusReason)
             return
+
+
+def move_along(stations: Sequence[QWidget], step: int) -> bool:
+    """Give the keyboard to the next widget in reading order, as Tab does; False if there is none."""
+    order = [taker for station in stations for taker in takers(station)]
+    if not order:
+        return False
+    here = _place_of_focus(order)
+    if here is None:
+        here = -1 if step > 0 else 0
+    reason = Qt.FocusReason.TabFocusReason if step > 0 else Qt.FocusReason.BacktabFocusReason
+    order[(here + step) % len(order)].setFocus(reason)
+    return True
+
+
+def takers(part: QWidget) -> list[QWidget]:
+    """What takes the keyboard in a part, in reading order; the part itself first if it does."""
+    if not part.isVisible() or not part.isEnabled():
+        return []
+    found = [child for child in part.findChildren(QWidget) if _takes_keyboard(child, part)]
+    itself = [part] if part.focusPolicy() & Qt.FocusPolicy.TabFocus else []
+    outer = [child for child in found if not any(o is not child and o.isAncestorOf(child) for o in found)]
+    return [*itself, *(taker for child in _as_read(outer, part) for taker in _with_inner(child))]
+
+
+def _with_inner(taker: QWidget) -> list[QWidget]:
+    """A widget and what takes the keyboard inside of it, such as a list with buttons in its rows."""
+    inner = takers(taker)
+    return inner if taker in inner else [taker, *inner]
+
+
+@contextmanager
+def kept_focus(part: QWidget) -> Iterator[None]:
+    """Keep the keyboard in a part whose widgets are made anew: at the same place, or the last."""
+    focus = QApplication.focusWidget()
+    here = _place_of_focus(takers(part))
+    yield
+    if here is not None and QApplication.focusWidget() is not focus:
+        after = takers(part)
+        if after:
+            after[min(here, len(after) - 1)].setFocus(Qt.FocusReason.OtherFocusReason)
+
+
+def _place_of_focus(order: Sequence[QWidget]) -> int | None:
+    """Which of these has the keyboard, the innermost one; None if none has."""
+    focus = QApplication.focusWidget()
+    inside = [n for n, taker in enumerate(order) if focus is not None and _holds(taker, focus)]
+    return inside[-1] if inside else None
 
 
 def _holds(part: QWidget, focus: QWidget) -> bool:
     return part is focus or part.isAncestorOf(focus)
 
 
-def _first_focus(part: QWidget) -> QWidget | None:
-    """The first widget in a part that takes the keyboard."""
-    if not part.isVisible() or not part.isEnabled():
-        return None
-    if part.focusPolicy() & Qt.FocusPolicy.TabFocus:
-        return part
-    takers = [child for child in part.findChildren(QWidget) if _takes_keyboard(child, part)]
-    return min(takers, key=lambda child: _reading_place(child, part), default=None)
-
-
 def _takes_keyboard(child: QWidget, part: QWidget) -> bool:
-    takes = bool(child.focusPolicy() & Qt.FocusPolicy.TabFocus)
-    return takes and child.isVisibleTo(part) and child.isEnabled() and child.window() is part.window()
+    is_here = child.isVisibleTo(part) and child.isEnabled() and child.window() is part.window()
+    if not is_here or child.focusProxy() is not None:
+        return False
+    if isinstance(child, QAbstractButton) and _is_one_of_several(child):
+        return child.isChecked()
+    return bool(child.focusPolicy() & Qt.FocusPolicy.TabFocus)
 
 
-def _reading_place(child: QWidget, part: QWidget) -> tuple[int, int]:
-    """Rows from the top, then along the reading direction."""
-    at = child.mapTo(part, QPoint(0, 0))
+def _is_one_of_several(button: QAbstractButton) -> bool:
+    """Whether it is one of buttons that exclude each other: Tab stops at the one that is on, arrows go on."""
+    group: QButtonGroup | None = button.group()
+    return group is not None and group.exclusive() and group.checkedButton() is not None
+
+
+def _as_read(children: Sequence[QWidget], part: QWidget) -> list[QWidget]:
+    """Rows from the top, then along the reading direction. A row holds what lies beside its first widget."""
+    placed = [(QRect(child.mapTo(part, QPoint(0, 0)), child.size()), child) for child in children]
+    placed.sort(key=lambda pair: pair[0].center().y())
     backwards = part.layoutDirection() is Qt.LayoutDirection.RightToLeft
-    return at.y() // _SAME_ROW_PX, -at.x() if backwards else at.x()
+    rows: list[list[tuple[QRect, QWidget]]] = []
+    for rect, child in placed:
+        if rows and rect.center().y() <= rows[-1][0][0].bottom():
+            rows[-1].append((rect, child))
+        else:
+            rows.append([(rect, child)])
+    sign = -1 if backwards else 1
+    return [child for row in rows for _, child in sorted(row, key=lambda pair: sign * pair[0].x())]
 
 
 def press(widget: QWidget | None) -> bool:

@@ -34,6 +34,8 @@ QLabel {{ background: transparent; }}
 QLabel[muted="true"], QLabel#glue {{ color: {muted}; }}
 QLabel:disabled {{ color: {muted}; }}
 QScrollArea {{ background: transparent; border: none; }}
+QScrollArea#checks {{ border: 2px solid transparent; border-radius: {radius}px; }}
+QScrollArea#checks:focus {{ border-color: {focus}; }}
 QScrollArea > QWidget > QWidget {{ background: transparent; }}
 QListWidget {{ background: {field}; border: 1px solid {edge}; border-radius: {radius}px; padding: 4px;
   outline: none; }}
@@ -56,7 +58,8 @@ QToolButton#tab:hover, QToolButton#view:hover {{ background: {hover}; }}
 QToolButton#tab:checked, QToolButton#view:checked {{ background: {accent}; color: {on_accent};
   border-color: {accent}; font-weight: 600; }}
 QToolButton#tab:focus, QToolButton#view:focus {{ border: 2px solid {focus}; padding: 3px 11px; }}
-QToolButton#tab:checked:focus, QToolButton#view:checked:focus {{ border: 2px solid {text}; }}
+QToolButton#tab:checked:focus, QToolButton#view:checked:focus {{ border: 3px double {on_accent};
+  padding: 2px 10px; }}
 QToolButton#arrow {{ background: {field}; color: {text}; border: 1px solid {edge};
   border-radius: {radius}px; min-width: 26px; min-height: 26px; }}
 QToolButton#arrow:hover {{ background: {hover}; }}

@@ -324,7 +324,7 @@ QPushButton:disabled {{ background: transparent; color: {muted}; border-color: {
 QPushButton[step="next"] {{ background: {accent}; color: {on_accent}; border-color: {accent};
   font-weight: 600; }}
 QPushButton[step="next"]:hover {{ border-color: {text}; }}
-QPushButton[step="next"]:focus {{ border: 2px solid {text}; }}
+QPushButton[step="next"]:focus {{ border: 3px double {on_accent}; padding: 2px 10px; }}
 QPushButton[step="next"]:disabled {{ background: transparent; color: {muted}; border-color: {hairline}; }}
 QLineEdit, QPlainTextEdit {{ background: {field}; color: {text}; border: 1px solid {edge};
   border-radius: {radius}px; padding: 4px 8px; selection-background-color: {accent};

@@ -36,7 +36,7 @@ from inlayfit.app.canvas.drop_halves import DropOffer, answer
 from inlayfit.app.command_states import show_commands
 from inlayfit.app.content import offer_for
 from inlayfit.app.first_size import take_room
-from inlayfit.app.keyboard import move_on, press
+from inlayfit.app.keyboard import move_along, move_on, press
 from inlayfit.app.loading import Loading
 from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.menus import fill_menu_bar
@@ -338,10 +338,18 @@ class MainWindow(QMainWindow):
 
     def next_panel(self, step: int = 1) -> None:
         """Move the keyboard to the next part of the window that can take it."""
+        move_on([self.sentence, self.notice, *self._between()], step)
+
+    def focusNextPrevChild(self, forwards: bool) -> bool:
+        """Tab: along the lines as one reads, whenever the parts were made."""
+        above: list[QWidget] = [self.sentence.body, self.sentence.checks_button, self.notice]
+        went = move_along([*above, *self._between()], 1 if forwards else -1)
+        return went or super().focusNextPrevChild(forwards)
+
+    def _between(self) -> list[QWidget]:
+        """The parts from below the notice to the bottom."""
         is_empty = self.session.state.is_empty
-        inside = [self.empty, self.recent_panel] if is_empty else self.work.stations
-        stations: list[QWidget] = [self.sentence, *inside, self.strip]
-        move_on(stations, step)
+        return [*([self.empty, self.recent_panel] if is_empty else self.work.stations), self.strip]
 
     # --- documents speak
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
+from inlayfit.app.keyboard import kept_focus
 from inlayfit.app.panels.severity_sign import SeveritySign
 from inlayfit.app.reading_fixes import label_for
 from inlayfit.document.verdict import Check
@@ -96,6 +97,7 @@ class ChecksPanel(QScrollArea):
     def __init__(self, parent: QWidget | None = None, *, foot: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWidgetResizable(True)
+        self.setObjectName("checks")
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(self.tr("Checks"))
@@ -139,9 +141,11 @@ class ChecksPanel(QScrollArea):
         self._add_group(column, title, [pair for pair in pairs if pair[0].outline_id])
         of_drawing = [pair for pair in pairs if not pair[0].outline_id]
         self._add_group(column, self.tr("Notes on the drawing"), of_drawing)
-        self._column.replaceWidget(self._list, listed)
-        self._list.hide()
-        self._list.deleteLater()
+        with kept_focus(self):
+            self._column.replaceWidget(self._list, listed)
+            self._list.hide()
+            self._list.deleteLater()
+            listed.show()
         self._list = listed
 
     def _add_group(self, column: QVBoxLayout, title: str, pairs: Sequence[tuple[Check, str]]) -> None:

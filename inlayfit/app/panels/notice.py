@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QAccessible, QAccessibleEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
+from shiboken6 import isValid
 
 from inlayfit.app.panels.severity_sign import SeveritySign
 from inlayfit.finding import Severity
@@ -28,6 +29,10 @@ class Notice(QFrame):
         row.addWidget(SeveritySign(Severity.BLOCK))
         row.addWidget(self._words, 1)
         row.addWidget(self.close_button)
+        self._before: QWidget | None = None
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.focusChanged.connect(self._on_focus_changed)
         self.hide()
 
     @property
@@ -46,5 +51,14 @@ class Notice(QFrame):
 
     @Slot()
     def dismiss(self) -> None:
-        """Put it away."""
+        """Put it away; the keyboard goes back to where it was."""
+        had_keyboard = self.isAncestorOf(QApplication.focusWidget() or self.window())
+        before, self._before = self._before, None
         self.hide()
+        if had_keyboard and before is not None and isValid(before) and before.isVisible():
+            before.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @Slot(QWidget, QWidget)
+    def _on_focus_changed(self, old: QWidget | None, new: QWidget | None) -> None:
+        if new is self.close_button and old is not None and old is not new:
+            self._before = old

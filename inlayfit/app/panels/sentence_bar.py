@@ -80,7 +80,8 @@ class SentenceBar(QWidget):
         self._overall = Readout()
         self._make_boxes()
         self._flow = FlowLayout()
-        body = QWidget()
+        self.body = body = QWidget()
+        """The sentence without what stands beside it."""
         body.setLayout(self._flow)
         self._prefix = QLabel()
         self._prefix.setObjectName("glue")

@@ -17,7 +17,7 @@ The view knows no session: a drag only says what it would be; whoever owns the n
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import theme
@@ -213,4 +213,9 @@ class StackView(QWidget):
         paint_section(
             painter, QRectF(self.rect()), self._section, look, self._unit, held=held, dimmed=self._stale
         )
+        if self.hasFocus():
+            painter.setPen(QPen(theme.colour(look.focus), theme.FOCUS_RING_PX))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            ring = QRectF(self.rect()).adjusted(1, 1, -1, -1)
+            painter.drawRoundedRect(ring, theme.RADIUS_PX, theme.RADIUS_PX)
         painter.end()

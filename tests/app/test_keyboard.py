@@ -1,0 +1,181 @@
+"""The keyboard goes where one reads, is seen wherever it is, and is never lost."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QImage
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+
+from inlayfit.app.panels.sentence_box import FormBox
+from inlayfit.app.session import Session
+from inlayfit.app.widgets.fit_ruler import FitRuler
+from inlayfit.app.window import MainWindow
+from inlayfit.document.sample import sample_state
+from inlayfit.document.state import State
+
+Settled = Callable[[Session], None]
+TAB, ENTER, SPACE, ESC = Qt.Key.Key_Tab, Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Escape
+
+
+@pytest.fixture
+def with_checks(window: MainWindow, settled: Settled) -> MainWindow:
+    """The sample, in the state in which its check is open."""
+    window.session.start(sample_state(State()), title="Sample")
+    settled(window.session)
+    return window
+
+
+def focused() -> QWidget:
+    widget = QApplication.focusWidget()
+    assert widget is not None, "the keyboard is nowhere"
+    return widget
+
+
+def name_of(widget: QWidget) -> str:
+    text = widget.text() if isinstance(widget, QPushButton) else ""
+    return (widget.accessibleName() or text).replace("&", "")
+
+
+def round_trip(window: MainWindow, key: Qt.Key = TAB) -> list[QWidget]:
+    """Every widget that the key reaches, from where the keyboard is until it is there again."""
+    seen: list[QWidget] = []
+    while focused() not in seen:
+        seen.append(focused())
+        QTest.keyClick(focused(), key)
+        assert len(seen) < 200
+    assert focused() is seen[0], " | ".join(name_of(w) for w in [*seen, focused()])
+    return seen
+
+
+def page(window: MainWindow, name: str) -> None:
+    window.actions_by_name[name].trigger()
+
+
+@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines"])
+def test_tab_goes_round_the_whole_window_as_one_reads(with_checks: MainWindow, side: str) -> None:
+    window = with_checks
+    page(window, side)
+    seen = round_trip(window)
+    parts = [
+        window.sentence,
+        window.work.verdict_bar,
+        window.work.map,
+        window.work.side,
+        window.work.ruler,
+        window.strip,
+    ]
+    of_part = [next(n for n, part in enumerate(parts) if part is w or part.isAncestorOf(w)) for w in seen]
+    start = of_part.index(0)
+    assert of_part[start:] + of_part[:start] == sorted(of_part)
+    assert set(of_part) == set(range(len(parts)))
+    backwards = round_trip(window, Qt.Key.Key_Backtab)
+    assert backwards == [seen[0], *reversed(seen[1:])]
+
+
+@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines"])
+def test_the_side_begins_with_its_tabs(with_checks: MainWindow, side: str) -> None:
+    window = with_checks
+    page(window, side)
+    inside = [w for w in round_trip(window) if window.work.side.isAncestorOf(w)]
+    assert name_of(inside[0]) == side.removeprefix("show_").capitalize()
+
+
+def test_a_mended_check_leaves_the_keyboard_where_it_was(with_checks: MainWindow, settled: Settled) -> None:
+    """Its row goes; the keyboard stays among the checks, or on the side if there are none."""
+    window = with_checks
+    page(window, "show_checks")
+    fix = window.work.checks_panel.findChildren(QPushButton)[-1]
+    fix.setFocus()
+    QTest.keyClick(fix, ENTER)
+    settled(window.session)
+    assert window.work.side.isAncestorOf(focused())
+
+
+def test_the_verdicts_fix_leaves_the_keyboard_in_the_window(
+    with_checks: MainWindow, settled: Settled
+) -> None:
+    window = with_checks
+    fix = window.work.verdict_bar.fix_button
+    fix.setFocus()
+    QTest.keyClick(fix, ENTER)
+    settled(window.session)
+    assert focused().isVisible()
+
+
+def test_a_dismissed_notice_gives_the_keyboard_back(open_discs: MainWindow) -> None:
+    window = open_discs
+    box = window.sentence.clearance_box
+    box.setFocus()
+    window.notice.complain("Something went wrong; mend it.")
+    window.notice.close_button.setFocus()
+    QTest.keyClick(window.notice.close_button, ENTER)
+    assert focused() is box
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+def test_escape_leaves_a_form_and_the_keyboard_is_at_its_box(open_discs: MainWindow) -> None:
+    window = open_discs
+    for box in window.sentence.findChildren(FormBox):
+        box.setFocus()
+        QTest.keyClick(box, SPACE)
+        assert box.popup.isVisible()
+        QTest.keyClick(QApplication.focusWidget() or box.popup, ESC)
+        assert not box.popup.isVisible()
+        assert focused() is box
+
+
+def _picture(widget: QWidget) -> np.ndarray:
+    """The widget and a few pixels round it, as the window shows them."""
+    window = widget.window()
+    corner = widget.mapTo(window, QPoint(0, 0))
+    image = window.grab().toImage().convertToFormat(QImage.Format.Format_RGB32)
+    ratio = image.devicePixelRatio()
+    box = widget.rect().translated(corner).adjusted(-3, -3, 3, 3)
+    cut = image.copy(*(round(v * ratio) for v in (box.x(), box.y(), box.width(), box.height())))
+    bits = np.frombuffer(cut.constBits(), np.uint8)
+    return bits.reshape(cut.height(), -1, 4)[:, :, :3].astype(float)
+
+
+def _luminance(pixels: np.ndarray) -> np.ndarray:
+    """Relative luminance (WCAG 2.2, definition of relative luminance); pixels are blue, green, red."""
+    part = pixels / 255
+    linear = np.where(part <= 0.04045, part / 12.92, ((part + 0.055) / 1.055) ** 2.4)
+    return np.asarray(linear @ np.array([0.0722, 0.7152, 0.2126]))
+
+
+def contrast_of_focus(widget: QWidget) -> int:
+    """How many pixels change by at least 3:1 when the widget gets the keyboard (WCAG 2.2, 2.4.13)."""
+    with_it = _luminance(_picture(widget))
+    other = QPushButton(widget.window())
+    other.setGeometry(-50, -50, 10, 10)
+    other.show()
+    other.setFocus()
+    without = _luminance(_picture(widget))
+    widget.setFocus(Qt.FocusReason.TabFocusReason)
+    other.hide()
+    other.deleteLater()
+    ratio = (np.maximum(with_it, without) + 0.05) / (np.minimum(with_it, without) + 0.05)
+    return int((ratio >= 3).sum())
+
+
+@pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast"])
+@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines"])
+def test_the_keyboard_is_seen_wherever_it_is(with_checks: MainWindow, theme: str, side: str) -> None:
+    """WCAG 2.2, 2.4.13, asks for the area of a line 2 px thick all round; a quarter of it is asked here."""
+    window = with_checks
+    window.actions_by_name[theme].trigger()
+    page(window, side)
+    hidden = []
+    for widget in round_trip(window):
+        widget.setFocus(Qt.FocusReason.TabFocusReason)
+        ring = window.work.ruler.ruler.handle_rect() if isinstance(widget, FitRuler) else widget.rect()
+        least = min(ring.width() + ring.height(), 400)
+        changed = contrast_of_focus(widget)
+        if changed < least:
+            hidden.append(f"{name_of(widget)}: {changed} of {least}")
+    assert not hidden, "; ".join(hidden)
