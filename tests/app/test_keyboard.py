@@ -132,11 +132,8 @@ def test_escape_leaves_a_form_and_the_keyboard_is_at_its_box(open_discs: MainWin
 def _picture(widget: QWidget) -> np.ndarray:
     """The widget and a few pixels round it, as the window shows them."""
     window = widget.window()
-    corner = widget.mapTo(window, QPoint(0, 0))
-    image = window.grab().toImage().convertToFormat(QImage.Format.Format_RGB32)
-    ratio = image.devicePixelRatio()
-    box = widget.rect().translated(corner).adjusted(-3, -3, 3, 3)
-    cut = image.copy(*(round(v * ratio) for v in (box.x(), box.y(), box.width(), box.height())))
+    box = widget.rect().translated(widget.mapTo(window, QPoint(0, 0))).adjusted(-3, -3, 3, 3)
+    cut = window.grab(box).toImage().convertToFormat(QImage.Format.Format_RGB32)
     bits = np.frombuffer(cut.constBits(), np.uint8)
     return bits.reshape(cut.height(), -1, 4)[:, :, :3].astype(float)
 
