@@ -11,6 +11,7 @@ from hypothesis import given
 
 from inlayfit.bench.milling import Milling
 from inlayfit.document import edits, migrate
+from inlayfit.document.in_unit import text_in_unit
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.project_file import (
     from_bytes,
@@ -232,3 +233,18 @@ def _can_write(folder: FilePath) -> bool:
 def test_a_file_that_is_not_there_is_said_so(tmp_path: FilePath) -> None:
     with pytest.raises(ProjectError, match="was not opened"):
         load_project(tmp_path / "none.inlayfit")
+
+
+def test_notes_on_a_drawing_can_still_be_said_in_another_unit_when_reopened(tmp_path: FilePath) -> None:
+    from inlayfit.document.imports import import_drawing
+
+    drawing = tmp_path / "gap.svg"
+    drawing.write_text(
+        '<svg xmlns="http://www.w3.org/2000/svg" width="80mm" height="60mm" viewBox="0 0 80 60">'
+        '<path d="M50 40 H70 V55 H50 V40.005" fill="none" stroke="#000"/></svg>',
+        encoding="utf-8",
+    )
+    state = State(findings=import_drawing(drawing).findings)
+    reopened = from_bytes(to_bytes(state), name="gap.inlayfit")
+    (gap,) = [f.message for f in reopened.findings if f.code == "gap-closed"]
+    assert text_in_unit(gap, Unit.THOU) == "A gap of 0.2 thou at (1968.5, 787.4) thou was closed."
