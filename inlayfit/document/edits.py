@@ -77,6 +77,7 @@ def open_drawing(state: State, imported: Imported, *, source: Source, template: 
         unit=state.unit,
         findings=imported.findings,
         settings=state.settings,
+        workshop=state.workshop,
     )
     name = FilePath(source.path).name or "pasted outlines"
     return Edit(opened, "Open {0}", (name,))

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import Fitting, SettingsUsed, State
+from inlayfit.document.workshop_numbers import workshop_of_new_work
 from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState
 from inlayfit.units import Unit
 
@@ -28,5 +29,6 @@ def settings_used(settings: Settings) -> SettingsUsed:
 
 
 def in_unit(state: State, settings: Settings) -> State:
-    """A new document in the unit the settings ask for."""
-    return replace(state, unit=Unit[settings.text("unit")])
+    """A new document in the unit and with the workshop the settings ask for."""
+    workshop = workshop_of_new_work(settings)
+    return replace(state, unit=Unit[settings.text("unit")], workshop=workshop)

@@ -92,6 +92,22 @@ TABLE: tuple[Setting, ...] = (
         low=0.0, high=5.0,
     ),
     Setting(
+        "cutter_varies_mm", "Workshop of new work", Kind.LENGTH, 0.0, "Cutter known to ±",
+        "How well its diameter is measured. Work that is open keeps its own numbers.", low=0.0, high=1.0,
+    ),
+    Setting(
+        "runout_mm", "Workshop of new work", Kind.LENGTH, 0.0, "Runout",
+        "Total reading of a dial gauge on the turning cutter.", low=0.0, high=1.0,
+    ),
+    Setting(
+        "repeatability_mm", "Workshop of new work", Kind.LENGTH, 0.0, "A width repeats to ±",
+        "How closely the width of one half comes out again.", low=0.0, high=1.0,
+    ),
+    Setting(
+        "thickness_varies_mm", "Workshop of new work", Kind.LENGTH, 0.0, "Thickness varies by ±",
+        "That of the stock, from sheet to sheet.", low=0.0, high=10.0,
+    ),
+    Setting(
         "join_gap_mm", "Reading drawings", Kind.LENGTH, 0.01, "Join ends closer than",
         "Line ends this close count as one point. Each joint made is listed in the notes.",
         low=0.0, high=1.0,

@@ -2,7 +2,8 @@
 
 The numbers stand in the project and not in the settings: checks, `fit.json` and the share of parts that fit
 all follow from them, so the work must open elsewhere with the answers it was saved with, and undo must reach
-them. The depth is the one of each fitting's stack; nothing is typed twice.
+them. New work starts with the errors of the settings, since a machine outlives a job. The depth is the one of
+each fitting's stack; nothing is typed twice.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from inlayfit.bench.milling import Milling
+from inlayfit.document.settings import Settings
 from inlayfit.errors import SpecError
 from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.wording import Worded
@@ -57,3 +59,15 @@ class WorkshopNumbers:
             milling=self.milling,
             floor_fillet_mm=self.floor_fillet_mm,
         )
+
+
+def workshop_of_new_work(settings: Settings) -> WorkshopNumbers:
+    """The errors that new work starts with."""
+    return WorkshopNumbers(
+        MachineErrors(
+            cutter_varies_mm=settings.number("cutter_varies_mm"),
+            runout_mm=settings.number("runout_mm"),
+            repeatability_mm=settings.number("repeatability_mm"),
+            thickness_varies_mm=settings.number("thickness_varies_mm"),
+        )
+    )

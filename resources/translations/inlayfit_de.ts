@@ -1161,6 +1161,22 @@
    <translation>Schlichtaufmaß</translation>
   </message>
   <message>
+   <source>Cutter known to ±</source>
+   <translation>Fräser bekannt auf ±</translation>
+  </message>
+  <message>
+   <source>Runout</source>
+   <translation>Rundlauf</translation>
+  </message>
+  <message>
+   <source>A width repeats to ±</source>
+   <translation>Eine Breite wiederholt sich auf ±</translation>
+  </message>
+  <message>
+   <source>Thickness varies by ±</source>
+   <translation>Dicke schwankt um ±</translation>
+  </message>
+  <message>
    <source>Join ends closer than</source>
    <translation>Enden verbinden unter</translation>
   </message>
@@ -4355,6 +4371,10 @@
    <source>Outlines of the drawing</source>
    <translation>Umrisse der Zeichnung</translation>
   </message>
+  <message>
+   <source>made plug, {0}</source>
+   <translation>gefertigte Einlage, {0}</translation>
+  </message>
  </context>
  <context>
   <name>PartsView</name>
@@ -5777,6 +5797,42 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Stock that roughing leaves on the wall for the finishing pass; 0 for no roughing outline.</source>
    <translation>Was das Schruppen an der Wand für den Schlichtgang lässt; 0 für keinen Schruppumriss.</translation>
+  </message>
+  <message>
+   <source>Workshop of new work</source>
+   <translation>Werkstatt neuer Arbeit</translation>
+  </message>
+  <message>
+   <source>Cutter known to ±</source>
+   <translation>Fräser bekannt auf ±</translation>
+  </message>
+  <message>
+   <source>How well its diameter is measured. Work that is open keeps its own numbers.</source>
+   <translation>Wie genau sein Durchmesser gemessen ist. Offene Arbeit behält ihre eigenen Zahlen.</translation>
+  </message>
+  <message>
+   <source>Runout</source>
+   <translation>Rundlauf</translation>
+  </message>
+  <message>
+   <source>Total reading of a dial gauge on the turning cutter.</source>
+   <translation>Ganzer Ausschlag einer Messuhr am drehenden Fräser.</translation>
+  </message>
+  <message>
+   <source>A width repeats to ±</source>
+   <translation>Eine Breite wiederholt sich auf ±</translation>
+  </message>
+  <message>
+   <source>How closely the width of one half comes out again.</source>
+   <translation>Wie genau die Breite einer Hälfte wieder gelingt.</translation>
+  </message>
+  <message>
+   <source>Thickness varies by ±</source>
+   <translation>Dicke schwankt um ±</translation>
+  </message>
+  <message>
+   <source>That of the stock, from sheet to sheet.</source>
+   <translation>Die des Materials, von Platte zu Platte.</translation>
   </message>
   <message>
    <source>Reading drawings</source>

@@ -168,6 +168,26 @@ def test_cancel_leaves_the_document_and_says_what_is_not_known(
     assert not window.work.spot.seat.again.isVisible()
 
 
+def test_a_drawing_dropped_as_plug_on_two_made_halves_is_their_plug(
+    opened: Callable[..., MainWindow],
+    settled: Callable[[Session], None],
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    state = _pair()
+    alone = State(outlines=state.outlines[:1], fittings=state.fittings[:1], chosen=("o1",))
+    window = opened(alone)
+    plug = _drawing(tmp_path / "plug.dxf", state.outlines[1])
+    window.work.map_link.take_drop([plug], "", Half.PLUG)
+    qtbot.waitUntil(lambda: len(window.session.state.outlines) == 2, timeout=20_000)
+    looked_at(window.session, settled, qtbot)
+    assert window.session.state.chosen == ("o1",)
+    assert window.session.state.fittings[0].made == MadePlug("o1-2")
+    assert window.work.verdict_bar.headline == "Goes in."
+    assert "o1 of plug.dxf" in window.work.spot.seat.plug_box.currentText()
+    assert "made plug" in window.work.outlines.list.item(1).toolTip()
+
+
 def _drawing(path: Path, *outlines: Outline) -> Path:
     from inlayfit.drawing import Drawing, Figure, Role
     from inlayfit.formats.dxf_write import write_dxf

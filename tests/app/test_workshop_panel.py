@@ -177,6 +177,19 @@ def test_inches_are_shown_in_inches(open_discs: MainWindow, looked_at: Callable[
     assert open_discs.work.workshop.boxes["runout_mm"].shown_text().startswith("0.001")
 
 
+def test_new_work_starts_with_the_workshop_of_the_settings_and_open_work_keeps_its_own(
+    window: MainWindow, looked_at: Callable[[Session], None], qtbot: QtBot
+) -> None:
+    session = window.session
+    session.change_settings(session.settings.with_value("runout_mm", 0.02))
+    window.documents.open_files([FEET])
+    qtbot.waitUntil(lambda: session.state.lead is not None, timeout=20_000)
+    assert session.state.workshop.errors == MachineErrors(runout_mm=0.02)
+    session.change_settings(session.settings.with_value("runout_mm", 0.05))
+    looked_at(session)
+    assert session.state.workshop.errors.runout_mm == 0.02
+
+
 def test_a_form_of_sentences_needs_each_box_once(qtbot: QtBot) -> None:
     with pytest.raises(ValueError, match="each box exactly once"):
         SpokenForm("no place", {"box": SpokenForm("", {})})

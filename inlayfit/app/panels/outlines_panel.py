@@ -55,7 +55,8 @@ class OutlinesPanel(QWidget):
             self._drawn = after.outlines
             self._mark(after)
             return
-        if after.outlines is not self._drawn or change.before.unit is not after.unit:
+        is_anew = after.outlines is not self._drawn or change.before.unit is not after.unit
+        if is_anew or change.before.plug_ids != after.plug_ids:
             self._fill(after)
         elif change.before.chosen != after.chosen:
             self._mark(after)
@@ -68,6 +69,8 @@ class OutlinesPanel(QWidget):
                 item = QListWidgetItem(outline.name or outline.id)
                 item.setData(_ID, outline.id)
                 detail = _description(outline, state)
+                if outline.id in state.plug_ids:
+                    detail = self.tr("made plug, {0}").format(detail)
                 item.setData(DETAIL_ROLE, detail)
                 item.setData(PICTURE_ROLE, outline_picture(outline))
                 item.setToolTip(detail)
