@@ -23,6 +23,7 @@ os.environ.setdefault("QT_SCALE_FACTOR", "1.5")
 from PySide6.QtWidgets import QApplication
 
 from inlayfit.app.session import Session
+from inlayfit.app.theme import STYLE
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings
@@ -97,7 +98,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--all", type=Path, metavar="DIR")
     asked = parser.parse_args()
-    app = QApplication([])
+    app = QApplication(["pictures", *STYLE])
     if asked.all is not None:
         take_all(app, asked.all)
         return

@@ -6,6 +6,7 @@ The window is shown before anything heavy is loaded; recovery and files follow w
 
 from __future__ import annotations
 
+import gc
 import signal
 import sys
 from collections.abc import Sequence
@@ -18,6 +19,7 @@ from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
 from inlayfit import __version__
+from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.session import Session
 from inlayfit.app.single_instance import Listener, hand_over
@@ -39,7 +41,7 @@ class Program(QApplication):
     """The application: opens what the system asks for, keeps its windows."""
 
     def __init__(self, arguments: Sequence[str]) -> None:
-        super().__init__(list(arguments))
+        super().__init__([*arguments, *theme.STYLE])
         self.setApplicationName("inlayfit")
         self.setApplicationDisplayName("Inlayfit")
         self.setApplicationVersion(__version__)
@@ -104,11 +106,18 @@ def run(files: Sequence[str]) -> int:
         window.notice.complain(core(complaint))
     listener = Listener(parent=program)
     listener.files_given.connect(program.take_files)
+    window.when_ready(_settle)
     window.when_ready(lambda bench: _start_work(program, bench, settings, paths))
     _leave_on_interrupt(program)
     code = program.exec()
     listener.close()
     return code
+
+
+def _settle(_bench: Bench) -> None:
+    """What was loaded stays for good, so it is never looked through for what can go."""
+    gc.freeze()
+    gc.enable()
 
 
 def _start_work(program: Program, bench: Bench, settings: Settings, paths: list[Path]) -> None:

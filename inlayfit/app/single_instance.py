@@ -8,15 +8,14 @@ is dropped.
 
 from __future__ import annotations
 
-import getpass
-import hashlib
 import json
 import os
+import sys
 from collections.abc import Sequence
 from pathlib import Path
 
 import platformdirs
-from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtCore import QCryptographicHash, QObject, Signal, Slot
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
 _WAIT_MS = 1000
@@ -25,11 +24,17 @@ _LONGEST_MESSAGE = 1_000_000
 
 def socket_name(person: str | None = None) -> str:
     """The name of the socket for a person; the one who runs this if None."""
-    who = getpass.getuser() if person is None else person
+    who = _person() if person is None else person
     work = platformdirs.user_state_dir("inlayfit", appauthor=False)
     screens = [os.environ.get(name, "") for name in ("WAYLAND_DISPLAY", "DISPLAY")]
     meant = "\n".join((who, work, *screens))
-    return f"inlayfit-{hashlib.sha256(meant.encode()).hexdigest()[:16]}"
+    digest = QCryptographicHash.hash(meant.encode(), QCryptographicHash.Algorithm.Sha256)
+    return f"inlayfit-{digest.toHex().toStdString()[:16]}"
+
+
+def _person() -> str:
+    """Who runs this: the user's number on POSIX systems, the name on Windows."""
+    return os.environ.get("USERNAME", "") if sys.platform == "win32" else str(os.getuid())
 
 
 def hand_over(files: Sequence[Path], *, name: str | None = None) -> bool:

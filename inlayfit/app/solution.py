@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from inlayfit.document.remedies import STOPPED
+from inlayfit.document.made_plug import STOPPED
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.spec import FitSpec, Seating
 

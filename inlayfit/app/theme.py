@@ -16,11 +16,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, fields
 from enum import StrEnum
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QPalette
-from PySide6.QtWidgets import QApplication, QStyleFactory, QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from inlayfit.shipped import shipped_folder
 
@@ -183,6 +183,8 @@ _KEPT, _KEPT_WIDTHS = 256, 4096
 _TOKENS = {Theme.LIGHT: LIGHT, Theme.DARK: DARK, Theme.HIGH_CONTRAST: HIGH_CONTRAST}
 _BY_WINDOW_COLOUR = {tokens.window.lower(): theme for theme, tokens in _TOKENS.items()}
 
+STYLE = ("-style", "fusion")
+"""Arguments of the application: the style our sheets are made for. Set later, it would be set up twice."""
 UNIT_PX = 4
 """All spacing is a multiple of this."""
 RADIUS_PX = 5
@@ -296,6 +298,7 @@ def palette_of(theme: Theme) -> QPalette:
     return palette
 
 
+@cache
 def load_fonts() -> str:
     """Make the shipped typeface known to Qt; its family, or "" if it is not there (the system's serves)."""
     family = ""
@@ -344,9 +347,8 @@ QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
 
 
 def apply(app: QApplication, theme: Theme) -> None:
-    """Give the whole program a theme: style, palette, typeface, and the short style sheet."""
-    family = load_fonts() if not QFontDatabase.hasFamily("Inter") else "Inter"
-    app.setStyle(QStyleFactory.create("Fusion"))
+    """Give the whole program a theme: palette, typeface, and the short style sheet for the style `STYLE`."""
+    family = load_fonts()
     app.setPalette(palette_of(theme))
     app.setFont(font(BASE, family=family))
     font.cache_clear()

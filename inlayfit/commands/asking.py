@@ -83,16 +83,6 @@ def unit(text: str | None) -> Unit | None:
         raise LengthError(f"--unit: {refusal}", text=refusal.text) from None
 
 
-def check_is_file(file: Path) -> None:
-    """Refuse what is no file before anything is read."""
-    from inlayfit.errors import NotADrawingError
-
-    if not file.exists():
-        raise NotADrawingError(f"There is no file “{file}”; check its name and folder.", path=file)
-    if file.is_dir():
-        raise NotADrawingError(f"“{file}” is a folder; name the drawing in it.", path=file)
-
-
 def add_drawing(asking: argparse.ArgumentParser, *, may_lack: bool = False) -> None:
     """FILE, its unit, and the choice of JSON."""
     add = asking.add_argument

@@ -6,8 +6,11 @@ import argparse
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from inlayfit.commands.asking import check_is_file, with_values_attached
+from inlayfit.commands.asking import (
+    with_values_attached,
+)
 from inlayfit.commands.export_options import export_options, file_lines
+from inlayfit.commands.files import check_is_file
 from inlayfit.commands.fit_options import VALUE_OPTIONS, fit_parser, fit_spec, pocket_model, workshop
 from inlayfit.commands.import_options import HowRead, how_read, typed_outline
 from inlayfit.commands.saying import BLOCKED, DONE, print_json, say

@@ -1,40 +1,40 @@
-"""`inlayfit [FILE…]`: the window."""
+"""`inlayfit [FILE…]`: the window.
+
+A window is waited for, so what only explains or complains (argparse) is imported where a person asks for it.
+"""
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from pathlib import Path
 
-from inlayfit import __version__
-from inlayfit.commands.asking import check_is_file, parser
-from inlayfit.commands.saying import DONE, say
-
-_COMMANDS = """commands:
-  inlayfit [FILE …]          open the window
-  inlayfit demo --out DIR    the whole job on the sample tea trays
-  inlayfit inspect FILE      the outlines a drawing holds
-  inlayfit fit FILE …        solve and write the outlines
-
-Each command explains itself with --help. Exit code: 0 done, 1 the work found a blocking problem,
-2 wrong usage or a file that cannot be read or written."""
+from inlayfit.commands.files import check_is_file
+from inlayfit.commands.saying import DONE
 
 
 def run(arguments: list[str]) -> int:
     """Open the window; the exit code is the answer."""
-    asking = parser("inlayfit", "From the drawing of a pocket to a plug that fits it.", epilog=_COMMANDS)
-    asking.add_argument("files", nargs="*", type=Path, metavar="FILE", help="drawing or project to open")
-    asking.add_argument("--version", action="store_true", help="print the version and leave")
-    asked = asking.parse_args(arguments)
-    if asked.version:
-        say(f"inlayfit {__version__}")
+    files = _asked_files(arguments)
+    if files is None:
         return DONE
-    for file in asked.files:
+    for file in files:
         check_is_file(file)
     _check_has_screen()
+    gc.disable()  # what is loaded stays; `app.main` switches it on again when that is done
     from inlayfit.app.main import run as open_window
 
-    return open_window([str(file) for file in asked.files])
+    return open_window([str(file) for file in files])
+
+
+def _asked_files(arguments: list[str]) -> list[Path] | None:
+    """The files to open; None if no window is wanted."""
+    if not any(argument.startswith("-") for argument in arguments):
+        return [Path(argument) for argument in arguments]
+    from inlayfit.commands.window_options import asked_files
+
+    return asked_files(arguments)
 
 
 def _check_has_screen() -> None:

@@ -13,7 +13,6 @@ import contextlib
 import os
 import stat
 import time
-import uuid
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -36,7 +35,7 @@ def write_atomically(path: Path, data: bytes) -> None:
     try:
         target = path.resolve() if path.is_symlink() else path
         mode = _mode_of(target)
-        beside = target.with_name(f".{target.name}.{uuid.uuid4().hex}{_PART}")
+        beside = target.with_name(f".{target.name}.{os.urandom(16).hex()}{_PART}")
         handle = os.open(
             beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), _EVERYBODY_AS_USUAL
         )

@@ -10,6 +10,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from inlayfit.fit.spec import Seating
+from inlayfit.wording import Worded
+
+STOPPED = Worded("The search for the seat was stopped; search again, or leave the plug as it is drawn.")
+"""What is said of a made plug while its seat is not known."""
 
 
 @dataclass(frozen=True, slots=True)

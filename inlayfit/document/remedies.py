@@ -15,7 +15,7 @@ from inlayfit.finding import Finding
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.spec import Half, Relief, Seating
 from inlayfit.measures import Measure
-from inlayfit.wording import Worded, values_of
+from inlayfit.wording import values_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +38,6 @@ BOTH_CUT_CODE = "both-cut"
 """Code of the finding for two halves that are both made, of which only one is drawn."""
 STOPPED_CODE = "seat-not-searched"
 """Code of the finding for a made plug whose seat is not known."""
-STOPPED = Worded("The search for the seat was stopped; search again, or leave the plug as it is drawn.")
-"""What is said of it."""
 
 
 def fix_for(finding: Finding, fitting: Fitting) -> Fix | None:

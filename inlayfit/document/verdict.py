@@ -10,7 +10,8 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from inlayfit.document.in_unit import text_in_unit
-from inlayfit.document.remedies import BOTH_CUT_CODE, STOPPED, STOPPED_CODE, Fix, fix_for
+from inlayfit.document.made_plug import STOPPED
+from inlayfit.document.remedies import BOTH_CUT_CODE, STOPPED_CODE, Fix, fix_for
 from inlayfit.document.sentence import overall_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding, Severity, heaviest_first

@@ -10,7 +10,16 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
@@ -139,27 +148,29 @@ class SentenceBar(QWidget):
 
     def _name_box(self, half: Half) -> FormBox:
         title = self.tr("Plug") if half is Half.PLUG else self.tr("Pocket")
-        box = FormBox(title, self.tr("What it is called and made of, as the cut sheet will say it."))
-        name, material = QLineEdit(), QLineEdit()
-        name.setAccessibleName(self.tr("Name of the {0}").format(core(half.value)))
-        material.setAccessibleName(self.tr("Material of the {0}").format(core(half.value)))
-        box.popup.form.addRow(self.tr("&Name"), name)
-        box.popup.form.addRow(self.tr("&Material"), material)
 
-        def fill() -> None:
-            lead = self._session.state.lead
-            called = lead.name(half) if lead is not None else HalfName()
-            name.setText(called.name)
-            material.setText(called.material)
+        def make(form: QFormLayout) -> Callable[[], None]:
+            name, material = QLineEdit(), QLineEdit()
+            name.setAccessibleName(self.tr("Name of the {0}").format(core(half.value)))
+            material.setAccessibleName(self.tr("Material of the {0}").format(core(half.value)))
+            form.addRow(self.tr("&Name"), name)
+            form.addRow(self.tr("&Material"), material)
 
-        def keep() -> None:
-            called = HalfName(name.text().strip(), material.text().strip())
-            self._do(lambda s: edits.name_half(s, half, called))
+            def fill() -> None:
+                lead = self._session.state.lead
+                called = lead.name(half) if lead is not None else HalfName()
+                name.setText(called.name)
+                material.setText(called.material)
 
-        box.before_open(fill)
-        name.editingFinished.connect(keep)
-        material.editingFinished.connect(keep)
-        return box
+            def keep() -> None:
+                called = HalfName(name.text().strip(), material.text().strip())
+                self._do(lambda s: edits.name_half(s, half, called))
+
+            name.editingFinished.connect(keep)
+            material.editingFinished.connect(keep)
+            return fill
+
+        return FormBox(title, self.tr("What it is called and made of, as the cut sheet will say it."), make)
 
     def _state_box(self, half: Half) -> ChoiceBox:
         title = self.tr("State of the {0}").format(core(half.value))
@@ -175,29 +186,33 @@ class SentenceBar(QWidget):
 
     def _cutter_box(self, half: Half) -> FormBox:
         title = self.tr("Cutter of the {0}").format(core(half.value))
-        box = FormBox(title, self.tr("Its measured diameter: an error here costs its full amount per side."))
-        length = named_length(self.tr("Cutter diameter"))
-        kerf = QCheckBox(self.tr("It is the &kerf of a beam or blade"))
-        box.popup.form.addRow(self.tr("&Diameter"), length)
-        box.popup.form.addRow(kerf)
 
-        def fill() -> None:
-            lead = self._session.state.lead
-            if lead is None:
-                return
-            spec = lead.half(half)
-            length.set_unit(self._session.state.unit)
-            length.set_length(spec.cutter_mm or spec.kerf_mm)
-            kerf.setChecked(spec.cutter_mm == 0 and spec.kerf_mm > 0)
+        def make(form: QFormLayout) -> Callable[[], None]:
+            length = named_length(self.tr("Cutter diameter"))
+            kerf = QCheckBox(self.tr("It is the &kerf of a beam or blade"))
+            form.addRow(self.tr("&Diameter"), length)
+            form.addRow(kerf)
 
-        def keep() -> None:
-            make = edits.set_kerf if kerf.isChecked() else edits.set_cutter
-            self._do(lambda s: make(s, half, length.mm))
+            def fill() -> None:
+                lead = self._session.state.lead
+                if lead is None:
+                    return
+                spec = lead.half(half)
+                length.set_unit(self._session.state.unit)
+                length.set_length(spec.cutter_mm or spec.kerf_mm)
+                kerf.setChecked(spec.cutter_mm == 0 and spec.kerf_mm > 0)
 
-        box.before_open(fill)
-        length.length_edited.connect(lambda _mm: keep())
-        kerf.clicked.connect(keep)
-        return box
+            def keep() -> None:
+                change = edits.set_kerf if kerf.isChecked() else edits.set_cutter
+                self._do(lambda s: change(s, half, length.mm))
+
+            length.length_edited.connect(lambda _mm: keep())
+            kerf.clicked.connect(keep)
+            return fill
+
+        return FormBox(
+            title, self.tr("Its measured diameter: an error here costs its full amount per side."), make
+        )
 
     def _feel_box(self) -> ChoiceBox:
         choices = [(feel, feel_word(feel), feel_test(feel)) for feel in Feel]
@@ -235,61 +250,69 @@ class SentenceBar(QWidget):
         return box
 
     def _allowance_box(self) -> FormBox:
-        box = FormBox(
+        def make(form: QFormLayout) -> Callable[[], None]:
+            length = named_length(self.tr("Finishing allowance"))
+            form.addRow(self.tr("&Leave on the wall"), length)
+
+            def fill() -> None:
+                lead = self._session.state.lead
+                if lead is not None:
+                    length.set_unit(self._session.state.unit)
+                    length.set_length(lead.spec.plug.finishing_allowance_mm)
+
+            length.length_edited.connect(lambda mm: self._do(lambda s: edits.set_finishing_allowance(s, mm)))
+            return fill
+
+        return FormBox(
             self.tr("Finishing allowance"),
             self.tr("Stock that roughing leaves on both walls for the finishing pass; 0 for none."),
+            make,
         )
-        length = named_length(self.tr("Finishing allowance"))
-        box.popup.form.addRow(self.tr("&Leave on the wall"), length)
-
-        def fill() -> None:
-            lead = self._session.state.lead
-            if lead is not None:
-                length.set_unit(self._session.state.unit)
-                length.set_length(lead.spec.plug.finishing_allowance_mm)
-
-        box.before_open(fill)
-        length.length_edited.connect(lambda mm: self._do(lambda s: edits.set_finishing_allowance(s, mm)))
-        return box
 
     def _seat_box(self) -> FormBox:
-        box = FormBox(
-            self.tr("Seat"), self.tr("How far above the host face the plug shall end; negative is below.")
-        )
-        length = named_length(self.tr("Above the host face"), low_mm=-_LONGEST_MM)
-        box.popup.form.addRow(self.tr("&Above the host face"), length)
+        def make(form: QFormLayout) -> Callable[[], None]:
+            length = named_length(self.tr("Above the host face"), low_mm=-_LONGEST_MM)
+            form.addRow(self.tr("&Above the host face"), length)
 
-        def fill() -> None:
-            length.set_unit(self._session.state.unit)
-            length.set_length(self._stack().target_proud_mm)
+            def fill() -> None:
+                length.set_unit(self._session.state.unit)
+                length.set_length(self._stack().target_proud_mm)
 
-        box.before_open(fill)
-        length.length_edited.connect(
-            lambda mm: self._do_stack(lambda stack: replace(stack, target_proud_mm=mm))
+            length.length_edited.connect(
+                lambda mm: self._do_stack(lambda stack: replace(stack, target_proud_mm=mm))
+            )
+            return fill
+
+        return FormBox(
+            self.tr("Seat"),
+            self.tr("How far above the host face the plug shall end; negative is below."),
+            make,
         )
-        return box
 
     def _glue_box(self) -> FormBox:
-        box = FormBox(self.tr("Under the plug"), self.tr("Tape or glue under it, as thick as it ends up."))
-        what = QLineEdit()
-        what.setAccessibleName(self.tr("Tape or glue"))
-        length = named_length(self.tr("Thickness of tape or glue"))
-        box.popup.form.addRow(self.tr("&Tape or glue"), what)
-        box.popup.form.addRow(self.tr("Th&ickness"), length)
+        def make(form: QFormLayout) -> Callable[[], None]:
+            what = QLineEdit()
+            what.setAccessibleName(self.tr("Tape or glue"))
+            length = named_length(self.tr("Thickness of tape or glue"))
+            form.addRow(self.tr("&Tape or glue"), what)
+            form.addRow(self.tr("Th&ickness"), length)
 
-        def fill() -> None:
-            what.setText(self._stack().glue)
-            length.set_unit(self._session.state.unit)
-            length.set_length(self._stack().glue_mm)
+            def fill() -> None:
+                what.setText(self._stack().glue)
+                length.set_unit(self._session.state.unit)
+                length.set_length(self._stack().glue_mm)
 
-        def keep() -> None:
-            named = what.text().strip() or "no glue"
-            self._do_stack(lambda stack: replace(stack, glue=named, glue_mm=length.mm))
+            def keep() -> None:
+                named = what.text().strip() or "no glue"
+                self._do_stack(lambda stack: replace(stack, glue=named, glue_mm=length.mm))
 
-        box.before_open(fill)
-        what.editingFinished.connect(keep)
-        length.length_edited.connect(lambda _mm: keep())
-        return box
+            what.editingFinished.connect(keep)
+            length.length_edited.connect(lambda _mm: keep())
+            return fill
+
+        return FormBox(
+            self.tr("Under the plug"), self.tr("Tape or glue under it, as thick as it ends up."), make
+        )
 
     def _facing_box(self) -> ChoiceBox:
         why = {

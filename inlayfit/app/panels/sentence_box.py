@@ -7,6 +7,8 @@ field; a half that may not move has the line only.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import cached_property
+from typing import TypeAlias
 
 from PySide6.QtCore import QPoint, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QKeyEvent, QPainter, QPaintEvent, QPen
@@ -22,6 +24,9 @@ _ARROW = 14
 _SIGN = 17
 _NOTE_ROOM = 56
 """Room under a form for the note that says how a typed length is understood."""
+
+MakeForm: TypeAlias = Callable[[QFormLayout], Callable[[], None]]
+"""Makes the rows of a form; answers what fills them in before the form is shown."""
 
 
 class SentenceBox(QToolButton):
@@ -126,20 +131,29 @@ class ChoiceBox(SentenceBox):
     ) -> None:
         """`choices` are (value, words, why)."""
         super().__init__(name, tip, parent)
+        self._choices = choices
+        self._held: object = None
         menu = QMenu(self)
         menu.setToolTipsVisible(True)
-        group = QActionGroup(self)
-        self._actions: dict[object, QAction] = {}
-        for value, words, why in choices:
+        menu.aboutToShow.connect(lambda: self._actions)
+        self.setMenu(menu)
+
+    @cached_property
+    def _actions(self) -> dict[object, QAction]:
+        """The entries by value. They are made when they are first wanted: a window shows itself sooner."""
+        menu, group = self.menu(), QActionGroup(self)
+        actions: dict[object, QAction] = {}
+        for value, words, why in self._choices:
             action = QAction(words, menu)
             action.setCheckable(True)
+            action.setChecked(value == self._held)
             action.setToolTip(why)
             action.setStatusTip(why)
             action.triggered.connect(lambda _=False, v=value: self.picked.emit(v))
             group.addAction(action)
             menu.addAction(action)
-            self._actions[value] = action
-        self.setMenu(menu)
+            actions[value] = action
+        return actions
 
     def action_for(self, value: object) -> QAction:
         """The menu's entry for a value."""
@@ -147,9 +161,10 @@ class ChoiceBox(SentenceBox):
 
     def mark(self, value: object) -> None:
         """Check the entry that holds."""
-        action = self._actions.get(value)
-        for other in self._actions.values():
-            other.setChecked(other is action)
+        self._held = value
+        if "_actions" in self.__dict__:
+            for each, action in self._actions.items():
+                action.setChecked(each == value)
 
 
 class FormPopup(QFrame):
@@ -176,26 +191,30 @@ class FormPopup(QFrame):
 class FormBox(SentenceBox):
     """A box that opens a form."""
 
-    def __init__(self, name: str, tip: str, parent: QWidget | None = None) -> None:
+    def __init__(self, name: str, tip: str, make: MakeForm, parent: QWidget | None = None) -> None:
         super().__init__(name, tip, parent)
-        self.popup = FormPopup(self)
-        self.popup.setAccessibleName(name)
-        self._before_open: Callable[[], None] = lambda: None
+        self._make = make
+        self._fill: Callable[[], None] = lambda: None
         self.clicked.connect(self._on_self_clicked)
 
-    def before_open(self, prepare: Callable[[], None]) -> None:
-        """Call this each time before the form is shown."""
-        self._before_open = prepare
+    @cached_property
+    def popup(self) -> FormPopup:
+        """The form. It is made when it is first wanted: a window shows itself sooner."""
+        popup = FormPopup(self)
+        popup.setAccessibleName(self.accessibleName())
+        self._fill = self._make(popup.form)
+        return popup
 
     def _on_self_clicked(self) -> None:
-        self._before_open()
-        self.popup.adjustSize()
+        popup = self.popup
+        self._fill()
+        popup.adjustSize()
         below = self.mapToGlobal(QPoint(0, self.height() + 2))
         room = self.screen().availableGeometry()
-        furthest = room.right() - self.popup.width()
-        self.popup.move(max(room.left(), min(below.x(), furthest)), below.y())
-        self.popup.show()
-        first = self.popup.form.itemAt(0, QFormLayout.ItemRole.FieldRole)
+        furthest = room.right() - popup.width()
+        popup.move(max(room.left(), min(below.x(), furthest)), below.y())
+        popup.show()
+        first = popup.form.itemAt(0, QFormLayout.ItemRole.FieldRole)
         field = None if first is None else first.widget()
         if field is not None:
             field.setFocus(Qt.FocusReason.PopupFocusReason)

@@ -20,7 +20,7 @@ from PySide6.QtGui import (
     QPen,
     QValidator,
 )
-from PySide6.QtWidgets import QAbstractSpinBox, QLabel, QStyle, QStyleOptionSpinBox, QWidget
+from PySide6.QtWidgets import QAbstractSpinBox, QLabel, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core_error
@@ -30,6 +30,8 @@ from inlayfit.units import Length, Unit, format_entry, format_in_both, format_le
 
 _HEIGHT_PX = 34
 _NOTE_WIDTH_PX = 320
+_ARROW_PX = 3
+"""From the text's room to the middle of an arrow."""
 _WIDEST_MM = Fraction(1_000_000)
 
 
@@ -255,16 +257,14 @@ class LengthBox(QAbstractSpinBox):
 
     def _paint_arrows(self, painter: QPainter) -> None:
         look = theme.tokens_of(self)
-        option = QStyleOptionSpinBox()
-        self.initStyleOption(option)
         enabled = self.stepEnabled()
         arrows = (
-            (QStyle.SubControl.SC_SpinBoxUp, -1, QAbstractSpinBox.StepEnabledFlag.StepUpEnabled),
-            (QStyle.SubControl.SC_SpinBoxDown, 1, QAbstractSpinBox.StepEnabledFlag.StepDownEnabled),
+            (0.25, -1, QAbstractSpinBox.StepEnabledFlag.StepUpEnabled),
+            (0.75, 1, QAbstractSpinBox.StepEnabledFlag.StepDownEnabled),
         )
-        for control, down, flag in arrows:
-            rect = self.style().subControlRect(QStyle.ComplexControl.CC_SpinBox, option, control, self)
-            centre = QPointF(QRectF(rect).center().x() - 4, QRectF(rect).center().y() - 0.5 * down)
+        middle = self.lineEdit().geometry().right() + 1 + _ARROW_PX
+        for part, down, flag in arrows:
+            centre = QPointF(middle, part * self.height() - 0.5 * down)
             usable = self.isEnabled() and bool(enabled & flag)
             painter.setPen(QPen(colour(look.text if usable else look.hairline), 1.4))
             for side in (-3.5, 3.5):
