@@ -175,6 +175,7 @@ CORE_WORDS: tuple[object, ...] = (
     QT_TRANSLATE_NOOP("core", "Its corners are sharp"),
     QT_TRANSLATE_NOOP("core", "Choose the plug"),
     QT_TRANSLATE_NOOP("core", "Leave it as drawn"),
+    QT_TRANSLATE_NOOP("core", "Turn it to its seat"),
     QT_TRANSLATE_NOOP("core", "Break the plug's lower edge"),
     QT_TRANSLATE_NOOP("core", "Change the fit sentence."),
     QT_TRANSLATE_NOOP("core", "1,000"),

@@ -26,6 +26,7 @@ from inlayfit.app.opening import (
     is_project,
     source_of,
 )
+from inlayfit.app.plug_pairing import PlugPairing
 from inlayfit.app.prompts import Rescue, Unsaved
 from inlayfit.app.recent import (
     RecentWork,
@@ -42,7 +43,6 @@ from inlayfit.app.words import counted, when_words
 from inlayfit.document import edits
 from inlayfit.document.folder_units import remember_unit
 from inlayfit.document.journal import Recovery
-from inlayfit.document.made_edits import add_plug
 from inlayfit.document.new_work import in_unit, settings_used, template_fitting
 from inlayfit.document.project_file import save_project
 from inlayfit.document.project_kind import SUFFIX
@@ -107,6 +107,9 @@ class Documents(QObject):
         self._writer.failed.connect(self._on_writer_failed)
         self._writer.progressed.connect(lambda _n, part, note: self.progressed.emit(part, note))
         self._writer.busy_changed.connect(self.busy_changed)
+        self._pairing = PlugPairing(session, self)
+        self._pairing.failed.connect(self.complained)
+        self._pairing.busy_changed.connect(self.busy_changed)
         self._export_wish: tuple[Path, ExportOptions | None] | None = None
         session.solved.connect(self._on_session_solved)
 
@@ -230,8 +233,7 @@ class Documents(QObject):
         if wish.rereads:
             session.do(lambda s: edits.read_anew(s, read.imported, how=read.how, template=template))
         elif wish.adds and wish.is_plug:
-            path = read.source.path
-            session.do(lambda s: add_plug(s, read.imported, drawing=path, template=template))
+            self._pairing.pair(read, template)
         elif wish.adds:
             path = read.source.path
             session.do(lambda s: edits.add_outlines(s, read.imported, template=template, drawing=path))
@@ -444,9 +446,10 @@ class Documents(QObject):
         """Stop long work."""
         self._queue = []
         self.opener.cancel()
+        self._pairing.cancel()
         self._writer.cancel()
 
     def close(self) -> None:
         """Stop for good."""
-        for task in (self.opener, self._writer):
+        for task in (self.opener, self._pairing, self._writer):
             task.close()

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from inlayfit.app.solution import Solution
+from inlayfit.app.solution import Solution, Solved
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import InlayfitError
 from inlayfit.finding import Finding, Severity, heaviest_first
@@ -33,6 +33,7 @@ class Look:
         depth_mm: of the fitting.
         examined: what came of it; None if the numbers contradict each other.
         problem: that contradiction.
+        held: how a made plug has to be held to go in, if not as it may move.
     """
 
     solved: FitResult
@@ -40,6 +41,7 @@ class Look:
     depth_mm: float
     examined: Examined | None
     problem: InlayfitError | None = None
+    held: tuple[Finding, ...] = ()
 
     def is_of(self, solved: FitResult, numbers: WorkshopNumbers, depth_mm: float) -> bool:
         """Whether this is the look at that answer with those numbers."""
@@ -49,7 +51,8 @@ class Look:
     def result(self) -> FitResult:
         """The answer with all that was found."""
         if self.examined is not None:
-            return self.examined.result
+            seen = self.examined.result
+            return replace(seen, findings=heaviest_first([*seen.findings, *self.held])) if self.held else seen
         finding = _contradiction(self.problem)
         return replace(self.solved, findings=heaviest_first([*self.solved.findings, finding]))
 
@@ -83,11 +86,24 @@ def look_at(solution: Solution, known: Looks, progress: Progress) -> Looks:
             continue
         try:
             fit = examined(result, state.workshop.at_depth(depth_mm))
-            looks[name] = Look(result, state.workshop, depth_mm, fit)
+            looks[name] = Look(result, state.workshop, depth_mm, fit, held=_held(solution.solved[name]))
         except InlayfitError as error:
             looks[name] = Look(result, state.workshop, depth_mm, None, error)
     progress.raise_if_cancelled()
     return MappingProxyType(looks)
+
+
+def _held(solved: Solved) -> tuple[Finding, ...]:
+    """Whether a made plug would go in only turned further than it may be, or flipped over."""
+    if solved.plug is None or solved.seating is None:
+        return ()
+    from inlayfit.document.pairing import paired  # heavy; not before it is needed
+
+    plug = replace(solved.plug, id=solved.plug.id_there)
+    _, findings = paired(
+        [solved.outline], [plug], clearance_mm=solved.spec.clearance_mm, seating=solved.seating, chosen=True
+    )
+    return findings
 
 
 def _contradiction(problem: InlayfitError | None) -> Finding:

@@ -48,7 +48,7 @@ def write(
         options,
         source=source,
         other_sources=[Path(drawing) for drawing in sorted({o.drawing for o in state.outlines} - {""})],
-        drawing_findings=state.findings,
+        drawing_findings=[*state.findings, *(finding for name in names for finding in looks[name].held)],
         details=details,
         progress=progress,
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,6 +12,7 @@ from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
+from inlayfit.finding import Finding
 from inlayfit.fit.spec import Half, HalfSpec, HalfState, Seating
 from inlayfit.units import format_entry
 from inlayfit.wording import Worded
@@ -48,17 +50,46 @@ def give_plug(state: State, outline_id: str) -> Edit:
     return Edit(state if after == state else after, "Take {0} for the plug", (name,))
 
 
-def add_plug(state: State, imported: Imported, *, drawing: str, template: Fitting) -> Edit:
-    """Take the plug of the lead pocket from another drawing; the first outline of several.
+def lacking_plugs(state: State) -> tuple[str, ...]:
+    """Chosen pockets whose plug comes from another drawing: made, like their plugs, which are not known.
 
-    All outlines that were read are added to the work, so that another of them can be taken instead.
+    The lead alone if none lacks its plug, for then another plug is wanted.
+    """
+    lacking = tuple(f.outline_id for f in state.chosen_fittings if f.both_made and f.made is None)
+    return lacking or state.chosen[:1]
+
+
+def add_plugs(
+    state: State,
+    imported: Imported,
+    pairs: Sequence[tuple[str, str]],
+    findings: Sequence[Finding],
+    *,
+    drawing: str,
+    template: Fitting,
+) -> Edit:
+    """Take made plugs from another drawing.
+
+    All outlines that were read join the work, so that another of them can be taken instead.
+
+    Args:
+        state: the document.
+        imported: what was read.
+        pairs: ids of a pocket of the document and of its plug in the drawing.
+        findings: what to know about the pairs.
+        drawing: path of the drawing.
+        template: the fit of outlines that are nobody's plug.
 
     Raises:
         SpecError: as `give_plug`.
     """
     grown = add_outlines(state, imported, template=template, drawing=drawing).state
-    first = grown.chosen[0]
-    after = give_plug(replace(grown, chosen=state.chosen), first).state
+    ids = dict(zip((outline.id for outline in imported.outlines), grown.chosen, strict=True))
+    after = replace(grown, findings=(*grown.findings, *findings))
+    for pocket, plug in pairs:
+        after = give_plug(replace(after, chosen=(pocket,)), ids[plug]).state
+    taken = {ids[plug] for _, plug in pairs}
+    after = replace(after, chosen=tuple(i for i in state.chosen if i not in taken))
     return Edit(after, "Take the plug from {0}", (Path(drawing).name or "pasted outlines",))
 
 

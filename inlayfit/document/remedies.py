@@ -81,6 +81,12 @@ def _lay_as_drawn(_finding: Finding, _fitting: Fitting) -> Fix | None:
     return Fix("Leave it as drawn", lambda state: set_seating(state, Seating.AS_DRAWN))
 
 
+def _let_turn(_finding: Finding, fitting: Fitting) -> Fix | None:
+    if fitting.made is None or fitting.made.seating is Seating.TURN:
+        return None
+    return Fix("Turn it to its seat", lambda state: set_seating(state, Seating.TURN))
+
+
 def _break_edge(finding: Finding, fitting: Fitting) -> Fix | None:
     """Break the plug's lower edge as wide as the finding asks for, if the plug may still be cut."""
     needed = values_of(finding.remedy).get("needed")
@@ -101,4 +107,5 @@ _MAKERS: dict[str, Callable[[Finding, Fitting], Fix | None]] = {
     BOTH_CUT_CODE: _choose_plug,
     STOPPED_CODE: _lay_as_drawn,
     "held-up": _break_edge,
+    "plug-turned": _let_turn,
 }

@@ -1129,6 +1129,10 @@
    <translation>Wie gezeichnet lassen</translation>
   </message>
   <message>
+   <source>Turn it to its seat</source>
+   <translation>Zum Sitz drehen</translation>
+  </message>
+  <message>
    <source>Break the plug's lower edge</source>
    <translation>Unterkante der Einlage brechen</translation>
   </message>
@@ -1207,6 +1211,10 @@
   <message>
    <source>flipped</source>
    <translation>gewendet</translation>
+  </message>
+  <message>
+   <source>Nothing is chosen; choose the pocket before its plug.</source>
+   <translation>Nichts ist gewählt; wählen Sie erst die Tasche, dann ihre Einlage.</translation>
   </message>
   <message>
    <source>A contour without area runs neither way round; remove it.</source>
@@ -1559,10 +1567,6 @@
   <message>
    <source>{count} areas</source>
    <translation>{count} Flächen</translation>
-  </message>
-  <message>
-   <source>Nothing is chosen; choose the pocket before its plug.</source>
-   <translation>Nichts ist gewählt; wählen Sie erst die Tasche, dann ihre Einlage.</translation>
   </message>
   <message>
    <source>An outline cannot be the plug of itself; choose another one.</source>

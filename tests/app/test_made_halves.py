@@ -8,6 +8,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
+import numpy as np
 import pytest
 from pytestqt.qtbot import QtBot
 
@@ -125,10 +126,11 @@ def test_a_turn_is_told_only_if_it_was_allowed(
 ) -> None:
     window = opened(made_edits.give_plug(_pair(turn_rad=0.4), "o2").state)
     assert window.work.verdict_bar.headline == "Will not go in as it is."
-    box = window.work.spot.seat.seating_box
-    box.setCurrentIndex(box.findData(Seating.TURN))
-    box.activated.emit(box.currentIndex())
+    check = next(check for check in window.work.checks if check.finding.code == "plug-turned")
+    window.work.fix_check(check)
     looked_at(window.session, settled, qtbot)
+    assert window.session.state.fittings[0].made == MadePlug("o2", Seating.TURN)
+    assert "plug-turned" not in [check.finding.code for check in window.work.checks]
     assert window.work.verdict_bar.headline == "Goes in."
     assert f"turned by −{math.degrees(0.4):.3f}°" in window.work.spot.seat.told.text()
 
@@ -188,6 +190,42 @@ def test_a_drawing_dropped_as_plug_on_two_made_halves_is_their_plug(
     assert "made plug" in window.work.outlines.list.item(1).toolTip()
 
 
+def test_each_of_several_pockets_gets_its_own_plug_of_a_drawing(
+    opened: Callable[..., MainWindow],
+    settled: Callable[[Session], None],
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    pockets = (_l_shape(1, (0, 0), 0.0), _slot(2, (50, 0), 4.0))
+    plugs = (_slot(1, (0, 0), 3.97), _l_shape(2, (40, 0), 0.03))
+    spec = FitSpec(0.03, HalfSpec(2.0, CUT), HalfSpec(3.0, CUT))
+    fittings = tuple(Fitting(o.id, spec) for o in pockets)
+    window = opened(State(outlines=pockets, fittings=fittings, chosen=("o1", "o2")))
+    drawing = _drawing(tmp_path / "plugs.dxf", *plugs)
+    window.work.map_link.take_drop([drawing], "", Half.PLUG)
+    qtbot.waitUntil(lambda: len(window.session.state.outlines) == 4, timeout=20_000)
+    looked_at(window.session, settled, qtbot)
+    state = window.session.state
+    assert state.chosen == ("o1", "o2")
+    for fitting, area in zip(
+        state.chosen_fittings, (plugs[1].region.area, plugs[0].region.area), strict=True
+    ):
+        plug = state.made_plug(fitting)
+        assert plug is not None
+        assert plug.region.area == pytest.approx(area)
+    gaps = [result.gap.min_mm for result in window.session.results.values()]
+    assert gaps == pytest.approx([0.03, 0.03], abs=2e-3)
+    window.actions_by_name["undo"].trigger()
+    assert len(window.session.state.outlines) == 2
+
+
+def _slot(number: int, at: tuple[float, float], radius: float) -> Outline:
+    x, y = at
+    ends = ((x, y - radius), (x + 20, y - radius), (x + 20, y + radius), (x, y + radius))
+    path = (Line(np.array(ends), np.array([0.0, 1.0, 0.0, 1.0])),)
+    return Outline(f"o{number}", "", "0", region_of_contours(path), path)
+
+
 def _drawing(path: Path, *outlines: Outline) -> Path:
     from inlayfit.drawing import Drawing, Figure, Role
     from inlayfit.formats.dxf_write import write_dxf
@@ -197,7 +235,10 @@ def _drawing(path: Path, *outlines: Outline) -> Path:
     return path
 
 
-@pytest.mark.parametrize("how", [Seating.SHIFT, Seating.AS_DRAWN])
+@pytest.mark.parametrize(
+    ("how", "turn_rad"),
+    [(Seating.SHIFT, 0.0), (Seating.AS_DRAWN, 0.0), (Seating.SHIFT, 0.4), (Seating.TURN, 0.4)],
+)
 def test_window_and_command_line_write_equal_answers(
     window: MainWindow,
     settled: Callable[[Session], None],
@@ -205,10 +246,11 @@ def test_window_and_command_line_write_equal_answers(
     tmp_path: Path,
     monkeypatch: pytest.MonkeyPatch,
     how: Seating,
+    turn_rad: float,
 ) -> None:
     """A pocket in one drawing, its plug in another; both ways write the same `fit.json`."""
     pocket = _drawing(tmp_path / "pocket.dxf", _l_shape(1, (0, 0), 0.0))
-    plug = _drawing(tmp_path / "plug.dxf", _l_shape(1, (0.01, 0), -0.01))
+    plug = _drawing(tmp_path / "plug.dxf", _l_shape(1, (0.01, 0), -0.01, turn_rad))
     options = "--clearance 0.03 --pocket-cutter 0 --plug-cutter 0 --pocket-state already-cut "
     options += f"--plug-state finished --seat {how.value} --line edge"
     main(["fit", str(pocket), "--plug-drawing", str(plug), *options.split(), "--out", str(tmp_path / "cli")])
