@@ -51,7 +51,7 @@ class Change:
 
 def said(edit: Edit) -> str:
     """What an edit does, in the window's language."""
-    return core(edit.pattern).format(*(core(value) for value in edit.values))
+    return core(edit.text)
 
 
 class Session(QObject):

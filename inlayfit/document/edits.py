@@ -1,8 +1,8 @@
 """Edits: pure functions from one state to the next, with what was done in a person's words.
 
 Every edit of a fit acts on all chosen outlines. An edit that changes nothing answers with the very state
-it was given, so a caller can tell by `is`. The words come as a pattern and values, so that they can be
-said in another language.
+it was given, so a caller can tell by `is`. The words are `Worded`, so that they can be said in another
+language.
 """
 
 from __future__ import annotations
@@ -25,24 +25,24 @@ from inlayfit.document.state import (
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief
 from inlayfit.units import Unit, format_entry, format_length
+from inlayfit.wording import Worded
 
 if TYPE_CHECKING:  # readers and geometry are heavy; a window must not wait for them
     from inlayfit.document.imports import Imported
     from inlayfit.document.outlines import Outline
 
 STATE_WORDS = {
-    HalfState.TO_CUT: "to cut",
-    HalfState.ALREADY_CUT: "already cut",
-    HalfState.FINISHED: "finished",
+    HalfState.TO_CUT: Worded("to cut"),
+    HalfState.ALREADY_CUT: Worded("already cut"),
+    HalfState.FINISHED: Worded("finished"),
 }
 RELIEF_WORDS = {
-    Relief.ROUNDED: "rounded",
-    Relief.DOG_BONE: "dog-bone",
-    Relief.T_BONE: "T-bone",
-    Relief.BY_HAND: "left for hand work",
+    Relief.ROUNDED: Worded("rounded"),
+    Relief.DOG_BONE: Worded("dog-bone"),
+    Relief.T_BONE: Worded("T-bone"),
+    Relief.BY_HAND: Worded("left for hand work"),
 }
-HALF_WORDS = {Half.POCKET: "pocket", Half.PLUG: "plug"}
-FACING_WORDS = {Facing.UP: "cut face up", Facing.DOWN: "cut face down"}
+FACING_WORDS = {Facing.UP: Worded("cut face up"), Facing.DOWN: Worded("cut face down")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,18 +51,11 @@ class Edit:
 
     Attributes:
         state: the next state; the given one itself if nothing changed.
-        pattern: what was done, with numbered places for the values ("Set clearance to {0}").
-        values: what stands in those places.
+        text: what was done ("Set clearance to 0.050 mm per side").
     """
 
     state: State
-    pattern: str
-    values: tuple[str, ...] = ()
-
-    @property
-    def text(self) -> str:
-        """What was done, in English."""
-        return self.pattern.format(*self.values)
+    text: Worded
 
 
 def open_drawing(state: State, imported: Imported, *, source: Source, template: Fitting) -> Edit:
@@ -80,7 +73,7 @@ def open_drawing(state: State, imported: Imported, *, source: Source, template: 
         workshop=state.workshop,
     )
     name = FilePath(source.path).name or "pasted outlines"
-    return Edit(opened, "Open {0}", (name,))
+    return Edit(opened, Worded("Open {name}", name=name))
 
 
 def add_outlines(state: State, imported: Imported, *, template: Fitting, drawing: str = "") -> Edit:
@@ -102,7 +95,9 @@ def add_outlines(state: State, imported: Imported, *, template: Fitting, drawing
         chosen=tuple(o.id for o in outlines),
         findings=state.findings + imported.findings,
     )
-    return Edit(added, "Add {0} outlines", (str(len(outlines)),))
+    count = len(outlines)
+    text = Worded("Add 1 outline") if count == 1 else Worded("Add {count} outlines", count=count)
+    return Edit(added, text)
 
 
 def remove_chosen(state: State) -> Edit:
@@ -115,7 +110,9 @@ def remove_chosen(state: State) -> Edit:
         fittings=_with_plugs_of(outlines, [f for f in state.fittings if f.outline_id not in gone]),
         chosen=(),
     )
-    return Edit(left if gone else state, "Remove {0} outlines", (str(len(gone)),))
+    count = len(gone)
+    text = Worded("Remove 1 outline") if count == 1 else Worded("Remove {count} outlines", count=count)
+    return Edit(left if gone else state, text)
 
 
 def choose(state: State, outline_ids: Iterable[str]) -> Edit:
@@ -123,27 +120,28 @@ def choose(state: State, outline_ids: Iterable[str]) -> Edit:
     known = {outline.id for outline in state.outlines}
     chosen = tuple(dict.fromkeys(i for i in outline_ids if i in known))
     if chosen == state.chosen:
-        return Edit(state, "Choose outlines")
+        return Edit(state, Worded("Choose outlines"))
     names = [state.outline(i).name or i for i in chosen]
     after = replace(state, chosen=chosen)
     if not names:
-        return Edit(after, "Choose nothing")
+        return Edit(after, Worded("Choose nothing"))
     if len(names) == 1:
-        return Edit(after, "Choose {0}", (names[0],))
-    return Edit(after, "Choose {0} outlines", (str(len(names)),))
+        return Edit(after, Worded("Choose {name}", name=names[0]))
+    return Edit(after, Worded("Choose {count} outlines", count=len(names)))
 
 
 def rename_outline(state: State, outline_id: str, name: str) -> Edit:
     """Give an outline another name."""
     outlines = tuple(replace(o, name=name) if o.id == outline_id else o for o in state.outlines)
     after = replace(state, outlines=outlines) if outlines != state.outlines else state
-    return Edit(after, "Name an outline {0}", (name,))
+    return Edit(after, Worded("Name an outline {name}", name=name))
 
 
 def set_clearance(state: State, clearance_mm: float) -> Edit:
     """Ask for another clearance per side."""
     after = _each_spec(state, lambda spec: spec.with_clearance(clearance_mm))
-    return Edit(after, "Set clearance to {0} per side", (format_length(clearance_mm, state.unit),))
+    clearance = format_length(clearance_mm, state.unit)
+    return Edit(after, Worded("Set clearance to {clearance} per side", clearance=clearance))
 
 
 def set_feel(state: State, feel: Feel) -> Edit:
@@ -153,19 +151,21 @@ def set_feel(state: State, feel: Feel) -> Edit:
         has_it = SEED_ZONES.feel_at(spec.clearance_mm) is feel
         return spec if has_it else spec.with_clearance(SEED_ZONES.middle_mm(feel))
 
-    return Edit(_each_spec(state, moved), "Ask for a {0} fit", (feel.value,))
+    return Edit(_each_spec(state, moved), Worded("Ask for a {feel} fit", feel=feel))
 
 
 def set_cutter(state: State, half: Half, cutter_mm: float) -> Edit:
     """Give the measured diameter of a half's cutter."""
     after = _each_half(state, half, lambda spec: replace(spec, cutter_mm=cutter_mm, kerf_mm=0.0))
-    return Edit(after, f"Set {HALF_WORDS[half]} cutter to {{0}}", (format_entry(cutter_mm, state.unit),))
+    cutter = format_entry(cutter_mm, state.unit)
+    return Edit(after, Worded("Set {half} cutter to {cutter}", half=half, cutter=cutter))
 
 
 def set_kerf(state: State, half: Half, kerf_mm: float) -> Edit:
     """Cut a half with a beam or blade of this width instead of a round cutter."""
     after = _each_half(state, half, lambda spec: replace(spec, cutter_mm=0.0, kerf_mm=kerf_mm))
-    return Edit(after, f"Set {HALF_WORDS[half]} kerf to {{0}}", (format_entry(kerf_mm, state.unit),))
+    kerf = format_entry(kerf_mm, state.unit)
+    return Edit(after, Worded("Set {half} kerf to {kerf}", half=half, kerf=kerf))
 
 
 def set_finishing_allowance(state: State, allowance_mm: float) -> Edit:
@@ -179,19 +179,20 @@ def set_finishing_allowance(state: State, allowance_mm: float) -> Edit:
         )
 
     after = _each_spec(state, changed)
-    return Edit(after, "Set finishing allowance to {0}", (format_entry(allowance_mm, state.unit),))
+    allowance = format_entry(allowance_mm, state.unit)
+    return Edit(after, Worded("Set finishing allowance to {allowance}", allowance=allowance))
 
 
 def set_half_state(state: State, half: Half, half_state: HalfState) -> Edit:
     """Say whether a half may still change."""
     after = _each_half(state, half, lambda spec: replace(spec, state=half_state))
-    return Edit(after, f"Mark {HALF_WORDS[half]} as {{0}}", (STATE_WORDS[half_state],))
+    return Edit(after, Worded("Mark {half} as {state}", half=half, state=STATE_WORDS[half_state]))
 
 
 def set_relief(state: State, half: Half, relief: Relief) -> Edit:
     """Choose what happens in a half's corners that its cutter cannot reach."""
     after = _each_half(state, half, lambda spec: replace(spec, relief=relief))
-    return Edit(after, f"Set {HALF_WORDS[half]} corners to {{0}}", (RELIEF_WORDS[relief],))
+    return Edit(after, Worded("Set {half} corners to {relief}", half=half, relief=RELIEF_WORDS[relief]))
 
 
 def set_corners(state: State, *, pocket: Relief, plug: Relief) -> Edit:
@@ -201,21 +202,20 @@ def set_corners(state: State, *, pocket: Relief, plug: Relief) -> Edit:
         return replace(spec, pocket=replace(spec.pocket, relief=pocket), plug=replace(spec.plug, relief=plug))
 
     words = corner_words(pocket=pocket, plug=plug)
-    return Edit(_each_spec(state, changed), "Set corners to {0}", (words,))
+    return Edit(_each_spec(state, changed), Worded("Set corners to {corners}", corners=words))
 
 
-def corner_words(*, pocket: Relief, plug: Relief) -> str:
+def corner_words(*, pocket: Relief, plug: Relief) -> Worded:
     """How the corners of both halves are spoken of in one breath."""
+    words = RELIEF_WORDS[plug]
     if pocket is plug:
-        return {
-            Relief.ROUNDED: "rounded to match",
-            Relief.BY_HAND: "left for hand work",
-        }.get(pocket, f"{RELIEF_WORDS[pocket]} in both")
+        same = {Relief.ROUNDED: Worded("rounded to match"), Relief.BY_HAND: words}
+        return same.get(plug, Worded("{relief} in both", relief=words))
     if pocket is Relief.ROUNDED:
-        return f"{RELIEF_WORDS[plug]} in the plug"
+        return Worded("{relief} in the plug", relief=words)
     if plug is Relief.ROUNDED:
-        return f"{RELIEF_WORDS[pocket]} in the pocket"
-    return f"{RELIEF_WORDS[pocket]} in the pocket, {RELIEF_WORDS[plug]} in the plug"
+        return Worded("{relief} in the pocket", relief=RELIEF_WORDS[pocket])
+    return Worded("{first} in the pocket, {second} in the plug", first=RELIEF_WORDS[pocket], second=words)
 
 
 def use_as(state: State, half: Half) -> Edit:
@@ -226,7 +226,7 @@ def use_as(state: State, half: Half) -> Edit:
         pocket = HalfState.TO_CUT if half is Half.PLUG else spec.pocket.state
         return replace(spec, plug=replace(spec.plug, state=plug), pocket=replace(spec.pocket, state=pocket))
 
-    return Edit(_each_spec(state, changed), f"Use as {HALF_WORDS[half]}")
+    return Edit(_each_spec(state, changed), Worded("Use as {half}", half=half))
 
 
 def name_half(state: State, half: Half, name: HalfName) -> Edit:
@@ -236,25 +236,26 @@ def name_half(state: State, half: Half, name: HalfName) -> Edit:
         return replace(fitting, plug=name) if half is Half.PLUG else replace(fitting, pocket=name)
 
     words = " ".join(word for word in (name.material, name.name) if word)
-    return Edit(_each_fitting(state, renamed), f"Call the {HALF_WORDS[half]} {{0}}", (words or "nothing",))
+    text = Worded("Call the {half} {name}", half=half, name=words or Worded("nothing"))
+    return Edit(_each_fitting(state, renamed), text)
 
 
 def set_stack(state: State, stack: StackNumbers) -> Edit:
     """Give depth, thickness, glue and where the plug should end."""
     after = _each_fitting(state, lambda fitting: replace(fitting, stack=stack))
-    return Edit(after, "Change the stack")
+    return Edit(after, Worded("Change the stack"))
 
 
 def set_facing(state: State, facing: Facing) -> Edit:
     """Choose which side of the plug faces the cutter."""
     after = _each_fitting(state, lambda fitting: replace(fitting, facing=facing))
-    return Edit(after, FACING_WORDS[facing].capitalize())
+    return Edit(after, Worded("Cut face up") if facing is Facing.UP else Worded("Cut face down"))
 
 
 def set_unit(state: State, unit: Unit) -> Edit:
     """Show lengths in another unit; nothing else changes."""
     after = state if unit is state.unit else replace(state, unit=unit)
-    return Edit(after, "Show lengths in {0}", (unit.symbol,))
+    return Edit(after, Worded("Show lengths in {unit}", unit=unit.symbol))
 
 
 def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit:
@@ -269,7 +270,7 @@ def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> 
         chosen=tuple(i for i in state.chosen if i in ids) or tuple(ids),
         findings=imported.findings,
     )
-    return Edit(after, "Read the drawing in {0}", (imported.unit.symbol,))
+    return Edit(after, Worded("Read the drawing in {unit}", unit=imported.unit.symbol))
 
 
 def read_anew(state: State, imported: Imported, *, how: SettingsUsed, template: Fitting) -> Edit:
@@ -277,14 +278,14 @@ def read_anew(state: State, imported: Imported, *, how: SettingsUsed, template: 
     edit = replace_outlines(state, imported, template=template)
     after = replace(edit.state, settings=how)
     if how.unit is not state.settings.unit:
-        return Edit(after, edit.pattern, edit.values)
-    return Edit(after, "Change how the drawing is read")
+        return Edit(after, edit.text)
+    return Edit(after, Worded("Change how the drawing is read"))
 
 
 def record_trial(state: State, trial: Trial) -> Edit:
     """Note an attempt."""
     after = replace(state, trials=(*state.trials, trial))
-    return Edit(after, "Record a {0} trial", (trial.feel,))
+    return Edit(after, Worded("Record a {feel} trial", feel=Worded.again(trial.feel, {})))
 
 
 def _each_fitting(state: State, change: Callable[[Fitting], Fitting]) -> State:

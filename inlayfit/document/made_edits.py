@@ -21,9 +21,9 @@ if TYPE_CHECKING:  # the readers are heavy; a window must not wait for them
     from inlayfit.document.imports import Imported
 
 SEATING_WORDS = {
-    Seating.SHIFT: "to its seat, not turned",
-    Seating.TURN: "to its seat, turned if need be",
-    Seating.AS_DRAWN: "as it is drawn",
+    Seating.SHIFT: Worded("to its seat, not turned"),
+    Seating.TURN: Worded("to its seat, turned if need be"),
+    Seating.AS_DRAWN: Worded("as it is drawn"),
 }
 
 
@@ -47,7 +47,7 @@ def give_plug(state: State, outline_id: str) -> Edit:
     after = state.with_fittings((fitting,))
     after = replace(after, chosen=tuple(i for i in after.chosen if i != outline_id))
     name = state.outline(outline_id).name or outline_id
-    return Edit(state if after == state else after, "Take {0} for the plug", (name,))
+    return Edit(state if after == state else after, Worded("Take {name} for the plug", name=name))
 
 
 def lacking_plugs(state: State) -> tuple[str, ...]:
@@ -90,7 +90,8 @@ def add_plugs(
         after = give_plug(replace(after, chosen=(pocket,)), ids[plug]).state
     taken = {ids[plug] for _, plug in pairs}
     after = replace(after, chosen=tuple(i for i in state.chosen if i not in taken))
-    return Edit(after, "Take the plug from {0}", (Path(drawing).name or "pasted outlines",))
+    name = Path(drawing).name or Worded("pasted outlines")
+    return Edit(after, Worded("Take the plug from {name}", name=name))
 
 
 def set_seating(state: State, seating: Seating) -> Edit:
@@ -100,7 +101,7 @@ def set_seating(state: State, seating: Seating) -> Edit:
         for f in state.chosen_fittings
     )
     after = state if changed == state.chosen_fittings else state.with_fittings(changed)
-    return Edit(after, "Lay the plug {0}", (SEATING_WORDS[seating],))
+    return Edit(after, Worded("Lay the plug {seating}", seating=SEATING_WORDS[seating]))
 
 
 def set_workshop(state: State, numbers: WorkshopNumbers) -> Edit:
@@ -112,7 +113,7 @@ def set_workshop(state: State, numbers: WorkshopNumbers) -> Edit:
     for fitting in state.chosen_fittings:
         numbers.at_depth(fitting.stack.depth_mm)
     after = state if numbers == state.workshop else replace(state, workshop=numbers)
-    return Edit(after, "Change the workshop's numbers")
+    return Edit(after, Worded("Change the workshop's numbers"))
 
 
 def set_kerf_taper(state: State, taper_mm: float) -> Edit:
@@ -126,7 +127,8 @@ def set_kerf_taper(state: State, taper_mm: float) -> Edit:
         for f in state.chosen_fittings
     )
     after = state if changed == state.chosen_fittings else state.with_fittings(changed)
-    return Edit(after, "Set the kerf's taper to {0}", (format_entry(taper_mm, state.unit),))
+    taper = format_entry(taper_mm, state.unit)
+    return Edit(after, Worded("Set the kerf's taper to {taper}", taper=taper))
 
 
 def set_edge_break(state: State, half: Half, width_mm: float) -> Edit:
@@ -140,8 +142,10 @@ def set_edge_break(state: State, half: Half, width_mm: float) -> Edit:
 
     changed = tuple(broken(fitting) for fitting in state.chosen_fittings)
     after = state if changed == state.chosen_fittings else state.with_fittings(changed)
-    what = "plug's lower edge" if half is Half.PLUG else "pocket's rim"
-    return Edit(after, f"Break the {what} by {{0}}", (format_entry(width_mm, state.unit),))
+    width = format_entry(width_mm, state.unit)
+    if half is Half.PLUG:
+        return Edit(after, Worded("Break the plug's lower edge by {width}", width=width))
+    return Edit(after, Worded("Break the pocket's rim by {width}", width=width))
 
 
 def _both_made(fitting: Fitting) -> Fitting:

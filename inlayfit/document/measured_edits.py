@@ -26,7 +26,7 @@ def type_pocket(state: State, outline: Outline, *, template: Fitting) -> Edit:
         fittings=(*state.fittings, replace(template, outline_id=new.id)),
         chosen=(new.id,),
     )
-    return Edit(after, "Add a {0} by its size", (outline.name,))
+    return Edit(after, Worded("Add a {shape} by its size", shape=Worded.again(outline.name, {})))
 
 
 def apply_readings(state: State, model: PocketModel) -> Edit:
@@ -52,4 +52,4 @@ def apply_readings(state: State, model: PocketModel) -> Edit:
         fittings=tuple(fitting if f.outline_id == outline.id else f for f in state.fittings),
         findings=(*state.findings, *findings),
     )
-    return Edit(after, "Fit the pocket as measured")
+    return Edit(after, Worded("Fit the pocket as measured"))

@@ -15,7 +15,7 @@ from inlayfit.finding import Finding
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.spec import Half, Relief, Seating
 from inlayfit.measures import Measure
-from inlayfit.wording import values_of
+from inlayfit.wording import Worded, values_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,7 @@ class Fix:
             `apply` then changes nothing.
     """
 
-    label: str
+    label: Worded
     apply: Callable[[State], Edit]
     takes_choice: bool = False
 
@@ -57,34 +57,35 @@ def _relieve(_finding: Finding, fitting: Fitting) -> Fix | None:
 
 
 def _relief_fix(half: Half) -> Fix:
-    return Fix(f"Relieve the {half.value}", lambda state: set_relief(state, half, Relief.DOG_BONE))
+    label = Worded("Relieve the plug") if half is Half.PLUG else Worded("Relieve the pocket")
+    return Fix(label, lambda state: set_relief(state, half, Relief.DOG_BONE))
 
 
 def _less_clearance(_finding: Finding, fitting: Fitting) -> Fix | None:
     snug = SEED_ZONES.middle_mm(Feel.SNUG)
     if fitting.spec.clearance_mm <= snug:
         return None
-    return Fix("Use a snug clearance", lambda state: set_clearance(state, snug))
+    return Fix(Worded("Use a snug clearance"), lambda state: set_clearance(state, snug))
 
 
 def _sharp(finding: Finding, _fitting: Fitting) -> Fix | None:
     half = Half.POCKET if values_of(finding.message).get("half") is Half.POCKET else Half.PLUG
-    return Fix("Its corners are sharp", lambda state: set_cutter(state, half, 0.0))
+    return Fix(Worded("Its corners are sharp"), lambda state: set_cutter(state, half, 0.0))
 
 
 def _choose_plug(_finding: Finding, _fitting: Fitting) -> Fix | None:
-    label = "Choose the plug"
+    label = Worded("Choose the plug")
     return Fix(label, lambda state: Edit(state, label), takes_choice=True)
 
 
 def _lay_as_drawn(_finding: Finding, _fitting: Fitting) -> Fix | None:
-    return Fix("Leave it as drawn", lambda state: set_seating(state, Seating.AS_DRAWN))
+    return Fix(Worded("Leave it as drawn"), lambda state: set_seating(state, Seating.AS_DRAWN))
 
 
 def _let_turn(_finding: Finding, fitting: Fitting) -> Fix | None:
     if fitting.made is None or fitting.made.seating is Seating.TURN:
         return None
-    return Fix("Turn it to its seat", lambda state: set_seating(state, Seating.TURN))
+    return Fix(Worded("Turn it to its seat"), lambda state: set_seating(state, Seating.TURN))
 
 
 def _break_edge(finding: Finding, fitting: Fitting) -> Fix | None:
@@ -93,7 +94,9 @@ def _break_edge(finding: Finding, fitting: Fitting) -> Fix | None:
     if not isinstance(needed, Measure) or not fitting.spec.plug.may_move:
         return None
     width_mm = needed.numbers[0]
-    return Fix("Break the plug's lower edge", lambda state: set_edge_break(state, Half.PLUG, width_mm))
+    return Fix(
+        Worded("Break the plug's lower edge"), lambda state: set_edge_break(state, Half.PLUG, width_mm)
+    )
 
 
 _MAKERS: dict[str, Callable[[Finding, Fitting], Fix | None]] = {

@@ -17,7 +17,7 @@ from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
 from inlayfit.units import Unit, format_length
-from inlayfit.wording import Say, said
+from inlayfit.wording import Say, Worded, said
 
 
 class Answer(StrEnum):
@@ -106,7 +106,11 @@ def verdict(
 ) -> Verdict:
     """The verdict over all chosen fittings; `say` puts its own words into another language."""
     if not state.chosen:
-        what = "Click an outline to fit it." if state.outlines else "Open the outline of a pocket or a plug."
+        what = (
+            Worded("Click an outline to fit it.")
+            if state.outlines
+            else Worded("Open the outline of a pocket or a plug.")
+        )
         return Verdict(Answer.NOTHING, say("Nothing is chosen."), say(what))
     worst = next((c for c in found if c.outline_id and not c.finding.fixed), None)
     made = _of_made_halves(state, results, worst, say)
@@ -114,9 +118,9 @@ def verdict(
         return made
     if worst is not None and worst.finding.severity is Severity.BLOCK:
         bites = worst.finding.code == "bites"
-        headline = "Will not go in yet." if bites else "Not ready to cut."
+        headline = Worded("Will not go in yet.") if bites else Worded("Not ready to cut.")
         if worst.finding.code in {BOTH_CUT_CODE, STOPPED_CODE}:
-            headline = "No word on the fit yet."
+            headline = Worded("No word on the fit yet.")
         return Verdict(Answer.BLOCKED, say(headline), worst.finding.message, worst)
     if any(outline_id not in results for outline_id in state.chosen):
         words = say("Working it out."), say("No word on the fit until every wall is measured.")
@@ -156,7 +160,11 @@ def _of_made_halves(
         is_press = lead.spec.clearance_mm < 0
         headline = say("Has to be pressed in.") if is_press else say("Goes in.")
         return Verdict(Answer.PRESS if is_press else Answer.GOES_IN, headline, explanation)
-    headline = "Goes in, tighter than wanted." if how is Meeting.TIGHTER else "Goes in, looser than wanted."
+    headline = (
+        Worded("Goes in, tighter than wanted.")
+        if how is Meeting.TIGHTER
+        else Worded("Goes in, looser than wanted.")
+    )
     return Verdict(Answer.LOOK, say(headline), explanation, worst)
 
 

@@ -3,9 +3,10 @@
     python resources/translations/collect.py          updates inlayfit_de.ts and inlayfit_de.qm
 
 Words are found where they stand: `self.tr("…")` belongs to its class, `_tr("…")` to the context that its
-module names, `QT_TRANSLATE_NOOP("core", "…")` to its first word, `Worded("…")` anywhere in the program to
-"core", and the tables of commands, menus, settings and help to theirs. A new word is entered as unfinished;
-a word that is gone is dropped. The file is of Qt's own kind (TS); `pyside6-lrelease` makes the released form.
+module names, `QT_TRANSLATE_NOOP("core", "…")` to its first word, `Worded("…")` and `say("…")` anywhere in the
+program to "core", and the tables of commands, menus, settings and help to theirs. A new word is entered as
+unfinished; a word that is gone is dropped. The file is of Qt's own kind (TS); `pyside6-lrelease` makes the
+released form.
 """
 
 from __future__ import annotations
@@ -41,10 +42,17 @@ def collected() -> list[Word]:
 def patterns_in(tree: ast.Module) -> Iterator[str]:
     """The patterns of sentences, but those that hold nothing to translate beside their values."""
     for node in ast.walk(tree):
-        if isinstance(node, ast.Call) and _called(node) == "Worded" and _is_text(node.args[0]):
-            pattern = _text(node.args[0])
-            if re.search("[a-z“]", re.sub(r"\{\w+\}", "", pattern)):
-                yield pattern
+        if isinstance(node, ast.Call) and ast.unparse(node.func) in ("Worded", "say") and node.args:
+            texts = [_text(choice) for choice in _choices(node.args[0]) if _is_text(choice)]
+            yield from (text for text in texts if re.search("[a-z“]", re.sub(r"\{\w+\}", "", text)))
+
+
+def _choices(node: ast.AST) -> Iterator[ast.AST]:
+    """Both branches of `a if … else b`, else the expression itself."""
+    if isinstance(node, ast.IfExp):
+        yield from (*_choices(node.body), *_choices(node.orelse))
+    else:
+        yield node
 
 
 def _words_in(tree: ast.Module) -> Iterator[Word]:

@@ -597,32 +597,8 @@
    <translation>Tasche</translation>
   </message>
   <message>
-   <source>to cut</source>
-   <translation>zu schneiden</translation>
-  </message>
-  <message>
-   <source>already cut</source>
-   <translation>geschnitten</translation>
-  </message>
-  <message>
-   <source>finished</source>
-   <translation>fertig</translation>
-  </message>
-  <message>
    <source>{0}, stays</source>
    <translation>{0}, bleibt</translation>
-  </message>
-  <message>
-   <source>a {0} cutter</source>
-   <translation>Fräser {0}</translation>
-  </message>
-  <message>
-   <source>a {0} kerf</source>
-   <translation>Schnittfuge {0}</translation>
-  </message>
-  <message>
-   <source>no cutter radius</source>
-   <translation>scharfem Werkzeug</translation>
   </message>
   <message>
    <source>won't start</source>
@@ -647,82 +623,6 @@
   <message>
    <source>rattles</source>
    <translation>klappernd</translation>
-  </message>
-  <message>
-   <source>rounded to match</source>
-   <translation>passend gerundet</translation>
-  </message>
-  <message>
-   <source>left for hand work</source>
-   <translation>von Hand</translation>
-  </message>
-  <message>
-   <source>rounded</source>
-   <translation>gerundet</translation>
-  </message>
-  <message>
-   <source>dog-bone</source>
-   <translation>als Knochen</translation>
-  </message>
-  <message>
-   <source>T-bone</source>
-   <translation>als T-Knochen</translation>
-  </message>
-  <message>
-   <source>dog-bone in both</source>
-   <translation>als Knochen in beiden</translation>
-  </message>
-  <message>
-   <source>T-bone in both</source>
-   <translation>als T-Knochen in beiden</translation>
-  </message>
-  <message>
-   <source>dog-bone in the plug</source>
-   <translation>als Knochen in der Einlage</translation>
-  </message>
-  <message>
-   <source>T-bone in the plug</source>
-   <translation>als T-Knochen in der Einlage</translation>
-  </message>
-  <message>
-   <source>left for hand work in the plug</source>
-   <translation>der Einlage von Hand</translation>
-  </message>
-  <message>
-   <source>dog-bone in the pocket</source>
-   <translation>als Knochen in der Tasche</translation>
-  </message>
-  <message>
-   <source>T-bone in the pocket</source>
-   <translation>als T-Knochen in der Tasche</translation>
-  </message>
-  <message>
-   <source>left for hand work in the pocket</source>
-   <translation>der Tasche von Hand</translation>
-  </message>
-  <message>
-   <source>dog-bone in the pocket, T-bone in the plug</source>
-   <translation>als Knochen in der Tasche, T-Knochen in der Einlage</translation>
-  </message>
-  <message>
-   <source>dog-bone in the pocket, left for hand work in the plug</source>
-   <translation>als Knochen in der Tasche, in der Einlage von Hand</translation>
-  </message>
-  <message>
-   <source>T-bone in the pocket, dog-bone in the plug</source>
-   <translation>als T-Knochen in der Tasche, Knochen in der Einlage</translation>
-  </message>
-  <message>
-   <source>T-bone in the pocket, left for hand work in the plug</source>
-   <translation>als T-Knochen in der Tasche, in der Einlage von Hand</translation>
-  </message>
-  <message>
-   <source>left for hand work in the pocket, dog-bone in the plug</source>
-   <translation>in der Tasche von Hand, Knochen in der Einlage</translation>
-  </message>
-  <message>
-   <source>left for hand work in the pocket, T-bone in the plug</source>
-   <translation>in der Tasche von Hand, T-Knochen in der Einlage</translation>
   </message>
   <message>
    <source>Both halves get corners that both cutters can reach.</source>
@@ -753,116 +653,8 @@
    <translation>Die Kerben der Einlage werden gefeilt.</translation>
   </message>
   <message>
-   <source>no roughing pass</source>
-   <translation>ohne Schruppgang</translation>
-  </message>
-  <message>
-   <source>{0} left to finish</source>
-   <translation>{0} Aufmaß</translation>
-  </message>
-  <message>
-   <source>flush</source>
-   <translation>bündig</translation>
-  </message>
-  <message>
-   <source>{0} proud</source>
-   <translation>{0} überstehend</translation>
-  </message>
-  <message>
-   <source>{0} below</source>
-   <translation>{0} vertieft</translation>
-  </message>
-  <message>
    <source>no glue</source>
    <translation>bloßem Grund</translation>
-  </message>
-  <message>
-   <source>cut face up</source>
-   <translation>Sichtseite oben</translation>
-  </message>
-  <message>
-   <source>cut face down</source>
-   <translation>Sichtseite unten</translation>
-  </message>
-  <message>
-   <source>Open {0}</source>
-   <translation>{0} öffnen</translation>
-  </message>
-  <message>
-   <source>Add {0} outlines</source>
-   <translation>{0} Umrisse hinzufügen</translation>
-  </message>
-  <message>
-   <source>Remove {0} outlines</source>
-   <translation>{0} Umrisse entfernen</translation>
-  </message>
-  <message>
-   <source>Choose outlines</source>
-   <translation>Umrisse wählen</translation>
-  </message>
-  <message>
-   <source>Choose nothing</source>
-   <translation>Nichts wählen</translation>
-  </message>
-  <message>
-   <source>Choose {0}</source>
-   <translation>{0} wählen</translation>
-  </message>
-  <message>
-   <source>Choose {0} outlines</source>
-   <translation>{0} Umrisse wählen</translation>
-  </message>
-  <message>
-   <source>Name an outline {0}</source>
-   <translation>Umriss {0} nennen</translation>
-  </message>
-  <message>
-   <source>Set clearance to {0} per side</source>
-   <translation>Spiel auf {0} je Seite setzen</translation>
-  </message>
-  <message>
-   <source>Ask for a {0} fit</source>
-   <translation>Sitz wünschen: {0}</translation>
-  </message>
-  <message>
-   <source>Set pocket cutter to {0}</source>
-   <translation>Fräser der Tasche auf {0} setzen</translation>
-  </message>
-  <message>
-   <source>Set plug cutter to {0}</source>
-   <translation>Fräser der Einlage auf {0} setzen</translation>
-  </message>
-  <message>
-   <source>Set pocket kerf to {0}</source>
-   <translation>Schnittfuge der Tasche auf {0} setzen</translation>
-  </message>
-  <message>
-   <source>Set plug kerf to {0}</source>
-   <translation>Schnittfuge der Einlage auf {0} setzen</translation>
-  </message>
-  <message>
-   <source>Set finishing allowance to {0}</source>
-   <translation>Schlichtaufmaß auf {0} setzen</translation>
-  </message>
-  <message>
-   <source>Mark pocket as {0}</source>
-   <translation>Tasche als {0} kennzeichnen</translation>
-  </message>
-  <message>
-   <source>Mark plug as {0}</source>
-   <translation>Einlage als {0} kennzeichnen</translation>
-  </message>
-  <message>
-   <source>Set pocket corners to {0}</source>
-   <translation>Ecken der Tasche: {0}</translation>
-  </message>
-  <message>
-   <source>Set plug corners to {0}</source>
-   <translation>Ecken der Einlage: {0}</translation>
-  </message>
-  <message>
-   <source>Set corners to {0}</source>
-   <translation>Ecken: {0}</translation>
   </message>
   <message>
    <source>Use as pocket</source>
@@ -871,94 +663,6 @@
   <message>
    <source>Use as plug</source>
    <translation>Als Einlage nehmen</translation>
-  </message>
-  <message>
-   <source>Call the pocket {0}</source>
-   <translation>Tasche {0} nennen</translation>
-  </message>
-  <message>
-   <source>Call the plug {0}</source>
-   <translation>Einlage {0} nennen</translation>
-  </message>
-  <message>
-   <source>nothing</source>
-   <translation>nichts</translation>
-  </message>
-  <message>
-   <source>Change the stack</source>
-   <translation>Aufbau ändern</translation>
-  </message>
-  <message>
-   <source>Cut face up</source>
-   <translation>Mit Sichtseite oben schneiden</translation>
-  </message>
-  <message>
-   <source>Cut face down</source>
-   <translation>Mit Sichtseite unten schneiden</translation>
-  </message>
-  <message>
-   <source>Show lengths in {0}</source>
-   <translation>Längen in {0} zeigen</translation>
-  </message>
-  <message>
-   <source>Change how the drawing is read</source>
-   <translation>Zeichnung anders lesen</translation>
-  </message>
-  <message>
-   <source>Read the drawing in {0}</source>
-   <translation>Zeichnung in {0} lesen</translation>
-  </message>
-  <message>
-   <source>Record a {0} trial</source>
-   <translation>Versuch festhalten: {0}</translation>
-  </message>
-  <message>
-   <source>Add a {0} by its size</source>
-   <translation>{0} nach Maß hinzufügen</translation>
-  </message>
-  <message>
-   <source>Fit the pocket as measured</source>
-   <translation>In die Tasche einpassen, wie sie gemessen ist</translation>
-  </message>
-  <message>
-   <source>Take {0} for the plug</source>
-   <translation>{0} als Einlage nehmen</translation>
-  </message>
-  <message>
-   <source>Take the plug from {0}</source>
-   <translation>Die Einlage aus {0} nehmen</translation>
-  </message>
-  <message>
-   <source>Lay the plug {0}</source>
-   <translation>Die Einlage {0} legen</translation>
-  </message>
-  <message>
-   <source>to its seat, not turned</source>
-   <translation>an ihren Sitz, ungedreht,</translation>
-  </message>
-  <message>
-   <source>to its seat, turned if need be</source>
-   <translation>an ihren Sitz, nötigenfalls gedreht,</translation>
-  </message>
-  <message>
-   <source>as it is drawn</source>
-   <translation>wie gezeichnet</translation>
-  </message>
-  <message>
-   <source>Change the workshop's numbers</source>
-   <translation>Die Zahlen der Werkstatt ändern</translation>
-  </message>
-  <message>
-   <source>Set the kerf's taper to {0}</source>
-   <translation>Schräge der Schnittfuge auf {0} setzen</translation>
-  </message>
-  <message>
-   <source>Break the plug's lower edge by {0}</source>
-   <translation>Unterkante der Einlage um {0} brechen</translation>
-  </message>
-  <message>
-   <source>Break the pocket's rim by {0}</source>
-   <translation>Rand der Tasche um {0} brechen</translation>
   </message>
   <message>
    <source>circle</source>
@@ -971,82 +675,6 @@
   <message>
    <source>slot</source>
    <translation>Langloch</translation>
-  </message>
-  <message>
-   <source>pasted outlines</source>
-   <translation>eingefügte Umrisse</translation>
-  </message>
-  <message>
-   <source>Nothing is chosen.</source>
-   <translation>Nichts ist gewählt.</translation>
-  </message>
-  <message>
-   <source>Click an outline to fit it.</source>
-   <translation>Klicken Sie einen Umriss an, um ihn einzupassen.</translation>
-  </message>
-  <message>
-   <source>Open the outline of a pocket or a plug.</source>
-   <translation>Öffnen Sie den Umriss einer Tasche oder Einlage.</translation>
-  </message>
-  <message>
-   <source>Will not go in yet.</source>
-   <translation>Geht noch nicht hinein.</translation>
-  </message>
-  <message>
-   <source>Not ready to cut.</source>
-   <translation>Noch nicht bereit zum Schneiden.</translation>
-  </message>
-  <message>
-   <source>Look before cutting.</source>
-   <translation>Vor dem Schneiden ansehen.</translation>
-  </message>
-  <message>
-   <source>Has to be pressed in.</source>
-   <translation>Muss eingepresst werden.</translation>
-  </message>
-  <message>
-   <source>Goes in.</source>
-   <translation>Geht hinein.</translation>
-  </message>
-  <message>
-   <source>Working it out.</source>
-   <translation>Wird ausgerechnet.</translation>
-  </message>
-  <message>
-   <source>No word on the fit until every wall is measured.</source>
-   <translation>Kein Wort zur Passung, bevor jede Wand gemessen ist.</translation>
-  </message>
-  <message>
-   <source>Tightest {0}, over {1} fittings.</source>
-   <translation>Engste Stelle {0}, über {1} Passungen.</translation>
-  </message>
-  <message>
-   <source>Tightest {0}, loosest {1}.</source>
-   <translation>Engste Stelle {0}, weiteste {1}.</translation>
-  </message>
-  <message>
-   <source>{0} per side ({1} overall)</source>
-   <translation>{0} je Seite ({1} gesamt)</translation>
-  </message>
-  <message>
-   <source>No word on the fit yet.</source>
-   <translation>Noch kein Wort zur Passung.</translation>
-  </message>
-  <message>
-   <source>It binds by {0}.</source>
-   <translation>Sie klemmt um {0}.</translation>
-  </message>
-  <message>
-   <source>Will not go in as it is.</source>
-   <translation>Geht so nicht hinein.</translation>
-  </message>
-  <message>
-   <source>Goes in, tighter than wanted.</source>
-   <translation>Geht hinein, enger als gewollt.</translation>
-  </message>
-  <message>
-   <source>Goes in, looser than wanted.</source>
-   <translation>Geht hinein, loser als gewollt.</translation>
   </message>
   <message>
    <source>bites</source>
@@ -1105,6 +733,7 @@
    <translation>dünnem Kleber</translation>
   </message>
   <message>
+<<<<<<< HEAD
    <source>Relieve the plug</source>
    <translation>Einlage freistellen</translation>
   </message>
@@ -1141,6 +770,8 @@
    <translation>Ändern Sie den Passungssatz.</translation>
   </message>
   <message>
+=======
+>>>>>>> a6fc61d (Word edits, fixes and corners like every other sentence; list only what is no pattern)
    <source>1,000</source>
    <translation>1 000</translation>
   </message>
@@ -1365,6 +996,174 @@
    <translation>sie ließ sich nicht entfernen</translation>
   </message>
   <message>
+   <source>to cut</source>
+   <translation>zu schneiden</translation>
+  </message>
+  <message>
+   <source>already cut</source>
+   <translation>geschnitten</translation>
+  </message>
+  <message>
+   <source>finished</source>
+   <translation>fertig</translation>
+  </message>
+  <message>
+   <source>rounded</source>
+   <translation>gerundet</translation>
+  </message>
+  <message>
+   <source>dog-bone</source>
+   <translation>als Knochen</translation>
+  </message>
+  <message>
+   <source>T-bone</source>
+   <translation>als T-Knochen</translation>
+  </message>
+  <message>
+   <source>left for hand work</source>
+   <translation>von Hand</translation>
+  </message>
+  <message>
+   <source>cut face up</source>
+   <translation>Sichtseite oben</translation>
+  </message>
+  <message>
+   <source>cut face down</source>
+   <translation>Sichtseite unten</translation>
+  </message>
+  <message>
+   <source>{first} in the pocket, {second} in the plug</source>
+   <translation>{first} in der Tasche, {second} in der Einlage</translation>
+  </message>
+  <message>
+   <source>Call the {half} {name}</source>
+   <translation>{half} {name} nennen</translation>
+  </message>
+  <message>
+   <source>Open {name}</source>
+   <translation>{name} öffnen</translation>
+  </message>
+  <message>
+   <source>Add 1 outline</source>
+   <translation>1 Umriss hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add {count} outlines</source>
+   <translation>{count} Umrisse hinzufügen</translation>
+  </message>
+  <message>
+   <source>Remove 1 outline</source>
+   <translation>1 Umriss entfernen</translation>
+  </message>
+  <message>
+   <source>Remove {count} outlines</source>
+   <translation>{count} Umrisse entfernen</translation>
+  </message>
+  <message>
+   <source>Choose {count} outlines</source>
+   <translation>{count} Umrisse wählen</translation>
+  </message>
+  <message>
+   <source>Name an outline {name}</source>
+   <translation>Umriss {name} nennen</translation>
+  </message>
+  <message>
+   <source>Set clearance to {clearance} per side</source>
+   <translation>Spiel auf {clearance} je Seite setzen</translation>
+  </message>
+  <message>
+   <source>Ask for a {feel} fit</source>
+   <translation>Sitz wünschen: {feel}</translation>
+  </message>
+  <message>
+   <source>Set {half} cutter to {cutter}</source>
+   <translation>Fräser der {half} auf {cutter} setzen</translation>
+  </message>
+  <message>
+   <source>Set {half} kerf to {kerf}</source>
+   <translation>Schnittfuge der {half} auf {kerf} setzen</translation>
+  </message>
+  <message>
+   <source>Set finishing allowance to {allowance}</source>
+   <translation>Schlichtaufmaß auf {allowance} setzen</translation>
+  </message>
+  <message>
+   <source>Mark {half} as {state}</source>
+   <translation>{half} als {state} kennzeichnen</translation>
+  </message>
+  <message>
+   <source>Set {half} corners to {relief}</source>
+   <translation>Ecken der {half}: {relief}</translation>
+  </message>
+  <message>
+   <source>Set corners to {corners}</source>
+   <translation>Ecken: {corners}</translation>
+  </message>
+  <message>
+   <source>{relief} in the plug</source>
+   <translation>{relief} in der Einlage</translation>
+  </message>
+  <message>
+   <source>{relief} in the pocket</source>
+   <translation>{relief} in der Tasche</translation>
+  </message>
+  <message>
+   <source>Use as {half}</source>
+   <translation>Als {half} nehmen</translation>
+  </message>
+  <message>
+   <source>Change the stack</source>
+   <translation>Aufbau ändern</translation>
+  </message>
+  <message>
+   <source>Show lengths in {unit}</source>
+   <translation>Längen in {unit} zeigen</translation>
+  </message>
+  <message>
+   <source>Read the drawing in {unit}</source>
+   <translation>Zeichnung in {unit} lesen</translation>
+  </message>
+  <message>
+   <source>Change how the drawing is read</source>
+   <translation>Zeichnung anders lesen</translation>
+  </message>
+  <message>
+   <source>Record a {feel} trial</source>
+   <translation>Versuch festhalten: {feel}</translation>
+  </message>
+  <message>
+   <source>Choose outlines</source>
+   <translation>Umrisse wählen</translation>
+  </message>
+  <message>
+   <source>Choose nothing</source>
+   <translation>Nichts wählen</translation>
+  </message>
+  <message>
+   <source>Choose {name}</source>
+   <translation>{name} wählen</translation>
+  </message>
+  <message>
+   <source>rounded to match</source>
+   <translation>passend gerundet</translation>
+  </message>
+  <message>
+   <source>{relief} in both</source>
+   <translation>{relief} in beiden</translation>
+  </message>
+  <message>
+   <source>Cut face up</source>
+   <translation>Mit Sichtseite oben schneiden</translation>
+  </message>
+  <message>
+   <source>Cut face down</source>
+   <translation>Mit Sichtseite unten schneiden</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
    <source>Nothing is left of the {half} of {name} for layer {layer}, so it is in no file.</source>
    <translation>Von der {half} von {name} bleibt für Ebene {layer} nichts übrig, sie steht also in keiner Datei.</translation>
   </message>
@@ -1569,12 +1368,63 @@
    <translation>{count} Flächen</translation>
   </message>
   <message>
+<<<<<<< HEAD
+=======
+   <source>to its seat, not turned</source>
+   <translation>an ihren Sitz, ungedreht,</translation>
+  </message>
+  <message>
+   <source>to its seat, turned if need be</source>
+   <translation>an ihren Sitz, nötigenfalls gedreht,</translation>
+  </message>
+  <message>
+   <source>as it is drawn</source>
+   <translation>wie gezeichnet</translation>
+  </message>
+  <message>
+   <source>Take {name} for the plug</source>
+   <translation>{name} als Einlage nehmen</translation>
+  </message>
+  <message>
+   <source>pasted outlines</source>
+   <translation>eingefügte Umrisse</translation>
+  </message>
+  <message>
+   <source>Take the plug from {name}</source>
+   <translation>Die Einlage aus {name} nehmen</translation>
+  </message>
+  <message>
+   <source>Lay the plug {seating}</source>
+   <translation>Die Einlage {seating} legen</translation>
+  </message>
+  <message>
+   <source>Change the workshop's numbers</source>
+   <translation>Die Zahlen der Werkstatt ändern</translation>
+  </message>
+  <message>
+   <source>Set the kerf's taper to {taper}</source>
+   <translation>Schräge der Schnittfuge auf {taper} setzen</translation>
+  </message>
+  <message>
+   <source>Break the pocket's rim by {width}</source>
+   <translation>Rand der Tasche um {width} brechen</translation>
+  </message>
+  <message>
+   <source>Nothing is chosen; choose the pocket before its plug.</source>
+   <translation>Nichts ist gewählt; wählen Sie erst die Tasche, dann ihre Einlage.</translation>
+  </message>
+  <message>
+>>>>>>> a6fc61d (Word edits, fixes and corners like every other sentence; list only what is no pattern)
    <source>An outline cannot be the plug of itself; choose another one.</source>
    <translation>Ein Umriss kann nicht seine eigene Einlage sein; wählen Sie einen anderen.</translation>
   </message>
   <message>
    <source>There is no such outline any more; choose another one.</source>
    <translation>Diesen Umriss gibt es nicht mehr; wählen Sie einen anderen.</translation>
+  </message>
+  <message>
+   <source>Break the plug's lower edge by {width}</source>
+   <translation>Unterkante der Einlage um {width} brechen</translation>
   </message>
   <message>
    <source>diameter</source>
@@ -1603,6 +1453,14 @@
   <message>
    <source>The {what} must be more than 0; type a length such as 12 mm.</source>
    <translation>Der Wert „{what}“ muss mehr als 0 sein; geben Sie eine Länge wie 12 mm ein.</translation>
+  </message>
+  <message>
+   <source>Add a {shape} by its size</source>
+   <translation>{shape} nach Maß hinzufügen</translation>
+  </message>
+  <message>
+   <source>Fit the pocket as measured</source>
+   <translation>In die Tasche einpassen, wie sie gemessen ist</translation>
   </message>
   <message>
    <source>Readings belong to one pocket; choose the outline of that pocket alone.</source>
@@ -1809,6 +1667,66 @@
    <translation>Die Suche nach dem Sitz wurde angehalten; suchen Sie noch einmal, oder lassen Sie die Einlage, wie sie gezeichnet ist.</translation>
   </message>
   <message>
+   <source>Choose the plug</source>
+   <translation>Einlage wählen</translation>
+  </message>
+  <message>
+   <source>Relieve the plug</source>
+   <translation>Einlage freistellen</translation>
+  </message>
+  <message>
+   <source>Relieve the pocket</source>
+   <translation>Tasche freistellen</translation>
+  </message>
+  <message>
+   <source>Use a snug clearance</source>
+   <translation>Sattes Spiel nehmen</translation>
+  </message>
+  <message>
+   <source>Its corners are sharp</source>
+   <translation>Ihre Ecken sind scharf</translation>
+  </message>
+  <message>
+   <source>Leave it as drawn</source>
+   <translation>Wie gezeichnet lassen</translation>
+  </message>
+  <message>
+   <source>Break the plug's lower edge</source>
+   <translation>Unterkante der Einlage brechen</translation>
+  </message>
+  <message>
+   <source>no cutter radius</source>
+   <translation>scharfem Werkzeug</translation>
+  </message>
+  <message>
+   <source>no roughing pass</source>
+   <translation>ohne Schruppgang</translation>
+  </message>
+  <message>
+   <source>flush</source>
+   <translation>bündig</translation>
+  </message>
+  <message>
+   <source>{0} left to finish</source>
+   <translation>{0} Aufmaß</translation>
+  </message>
+  <message>
+   <source>{0} proud</source>
+   <translation>{0} überstehend</translation>
+  </message>
+  <message>
+   <source>{0} below</source>
+   <translation>{0} vertieft</translation>
+  </message>
+  <message>
+   <source>a {0} cutter</source>
+   <translation>Fräser {0}</translation>
+  </message>
+  <message>
+   <source>a {0} kerf</source>
+   <translation>Schnittfuge {0}</translation>
+  </message>
+  <message>
    <source>The settings in {name} cannot be read; the usual ones are used.</source>
    <translation>Die Einstellungen in {name} sind nicht lesbar; es gelten die üblichen.</translation>
   </message>
@@ -1855,6 +1773,82 @@
   <message>
    <source>Readings vary by 0 or more; give half the range of what was measured.</source>
    <translation>Messwerte schwanken um mindestens 0; geben Sie die halbe Spanne dessen an, was gemessen wurde.</translation>
+  </message>
+  <message>
+   <source>Change the fit sentence.</source>
+   <translation>Ändern Sie den Passungssatz.</translation>
+  </message>
+  <message>
+   <source>Goes in.</source>
+   <translation>Geht hinein.</translation>
+  </message>
+  <message>
+   <source>Goes in, tighter than wanted.</source>
+   <translation>Geht hinein, enger als gewollt.</translation>
+  </message>
+  <message>
+   <source>Goes in, looser than wanted.</source>
+   <translation>Geht hinein, loser als gewollt.</translation>
+  </message>
+  <message>
+   <source>Click an outline to fit it.</source>
+   <translation>Klicken Sie einen Umriss an, um ihn einzupassen.</translation>
+  </message>
+  <message>
+   <source>Open the outline of a pocket or a plug.</source>
+   <translation>Öffnen Sie den Umriss einer Tasche oder Einlage.</translation>
+  </message>
+  <message>
+   <source>Nothing is chosen.</source>
+   <translation>Nichts ist gewählt.</translation>
+  </message>
+  <message>
+   <source>Will not go in yet.</source>
+   <translation>Geht noch nicht hinein.</translation>
+  </message>
+  <message>
+   <source>Not ready to cut.</source>
+   <translation>Noch nicht bereit zum Schneiden.</translation>
+  </message>
+  <message>
+   <source>No word on the fit yet.</source>
+   <translation>Noch kein Wort zur Passung.</translation>
+  </message>
+  <message>
+   <source>Working it out.</source>
+   <translation>Wird ausgerechnet.</translation>
+  </message>
+  <message>
+   <source>No word on the fit until every wall is measured.</source>
+   <translation>Kein Wort zur Passung, bevor jede Wand gemessen ist.</translation>
+  </message>
+  <message>
+   <source>Look before cutting.</source>
+   <translation>Vor dem Schneiden ansehen.</translation>
+  </message>
+  <message>
+   <source>Has to be pressed in.</source>
+   <translation>Muss eingepresst werden.</translation>
+  </message>
+  <message>
+   <source>Will not go in as it is.</source>
+   <translation>Geht so nicht hinein.</translation>
+  </message>
+  <message>
+   <source>Tightest {0}, loosest {1}.</source>
+   <translation>Engste Stelle {0}, weiteste {1}.</translation>
+  </message>
+  <message>
+   <source>{0} per side ({1} overall)</source>
+   <translation>{0} je Seite ({1} gesamt)</translation>
+  </message>
+  <message>
+   <source>It binds by {0}.</source>
+   <translation>Sie klemmt um {0}.</translation>
+  </message>
+  <message>
+   <source>Tightest {0}, over {1} fittings.</source>
+   <translation>Engste Stelle {0}, über {1} Passungen.</translation>
   </message>
   <message>
    <source>Depths and radii are 0 or more; give lengths such as 0.5 mm.</source>

@@ -23,6 +23,7 @@ from inlayfit.fit.result import Half
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
+from inlayfit.wording import Worded
 from tests.strategies import lengths, star_rings
 
 WORDS = st.text("abcdefghij äß“{}", max_size=8)
@@ -161,4 +162,4 @@ def _plug_given(state: State, outline_id: str) -> Edit:
     try:
         return made_edits.give_plug(state, outline_id)
     except SpecError:
-        return Edit(state, "")
+        return Edit(state, Worded("Nothing"))
