@@ -11,11 +11,12 @@ from pathlib import Path
 
 from PySide6.QtCore import QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
-from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.panels.outline_row import outline_picture
 from inlayfit.app.session import Session
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.made_edits import give_plug, set_seating
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, State
@@ -100,13 +101,11 @@ class SeatPanel(QWidget):
         column.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(rule)
 
-    def _box(self, name: str, why: str) -> QComboBox:
-        box = QComboBox()
-        box.setObjectName("listed")
+    def _box(self, name: str, why: str) -> ListedBox:
+        box = ListedBox()
         box.setAccessibleName(name)
         box.setAccessibleDescription(why)
         box.setToolTip(f"<b>{name}</b><br>{why}")
-        box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         box.setMinimumContentsLength(12)
         return box
 

@@ -12,7 +12,6 @@ from dataclasses import replace
 from PySide6.QtCore import QSignalBlocker, Qt, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QComboBox,
     QFrame,
     QLabel,
     QScrollArea,
@@ -25,6 +24,7 @@ from inlayfit.app.panels.parts_view import PartsView
 from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Session
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.app.widgets.number_box import NumberBox
 from inlayfit.bench.milling import Milling
 from inlayfit.document.edits import Edit, set_stack
@@ -35,7 +35,7 @@ from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import Half
 from inlayfit.units import Unit, format_length
 
-_BOX_PX = 116
+_BOX_PX, _CHOICE_PX = 116, 132
 _LOW_PX = 420
 _MICRO = 1e-6
 _LARGEST_MM = 1000.0
@@ -194,7 +194,8 @@ class WorkshopPanel(QWidget):
         )
 
     def _add_milling(self) -> None:
-        self.milling = QComboBox()
+        self.milling = ListedBox()
+        self.milling.setFixedWidth(_CHOICE_PX)
         for value, words in (
             (None, self.tr("left open")),
             (Milling.CLIMB, self.tr("climb")),

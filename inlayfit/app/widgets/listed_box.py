@@ -1,0 +1,62 @@
+"""A box for one of several, looking like the box for lengths; its choices open as a list below it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QComboBox, QWidget
+
+from inlayfit.app import theme
+
+_HEIGHT_PX = 34
+_ARROW_PX = 26
+_MARGIN_PX = 8
+
+
+class ListedBox(QComboBox):
+    """A choice."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("listed")
+        self.setFont(theme.font(theme.BASE))
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setMinimumHeight(_HEIGHT_PX)
+
+    def sizeHint(self) -> QSize:
+        return QSize(super().sizeHint().width(), _HEIGHT_PX)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        look = theme.tokens_of(self)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        width = theme.FOCUS_RING_PX if self.hasFocus() else 1
+        ring = QRectF(self.rect()).adjusted(width / 2, width / 2, -width / 2, -width / 2)
+        painter.setPen(QPen(theme.colour(look.focus if self.hasFocus() else look.edge), width))
+        painter.setBrush(theme.colour(look.field if self.isEnabled() else look.panel))
+        painter.drawRoundedRect(ring, theme.RADIUS_PX, theme.RADIUS_PX)
+        ink = look.text if self.isEnabled() and self.currentIndex() >= 0 else look.muted
+        self._paint_words(painter, ink)
+        self._paint_arrow(painter, look)
+        painter.end()
+
+    def _paint_words(self, painter: QPainter, ink: str) -> None:
+        left = _MARGIN_PX
+        icon = self.itemIcon(self.currentIndex())
+        if not icon.isNull():
+            size = self.iconSize()
+            icon.paint(painter, left, (self.height() - size.height()) // 2, size.width(), size.height())
+            left += size.width() + 6
+        words = self.currentText() if self.currentIndex() >= 0 else self.placeholderText()
+        room = self.width() - left - _ARROW_PX
+        painter.setPen(theme.colour(ink))
+        short = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
+        area = QRectF(left, 0, room, self.height())
+        painter.drawText(area, int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), short)
+
+    def _paint_arrow(self, painter: QPainter, look: theme.Tokens) -> None:
+        x, y = self.width() - _ARROW_PX / 2 - 1, self.height() / 2
+        painter.setPen(
+            QPen(theme.colour(look.text if self.isEnabled() else look.edge), 1.6, c=Qt.PenCapStyle.RoundCap)
+        )
+        painter.drawPolyline(QPolygonF([QPointF(x - 4, y - 2), QPointF(x, y + 2), QPointF(x + 4, y - 2)]))
