@@ -63,7 +63,10 @@ CORE_WORDS: tuple[object, ...] = (
     # the verdict and the fixes
     # the classes of gap, and the sample
     QT_TRANSLATE_NOOP("core", "bites"),
+    QT_TRANSLATE_NOOP("core", "tight"),
     QT_TRANSLATE_NOOP("core", "on"),
+    QT_TRANSLATE_NOOP("core", "slack"),
+    QT_TRANSLATE_NOOP("core", "loose"),
     QT_TRANSLATE_NOOP("core", "under {0}"),
     QT_TRANSLATE_NOOP("core", "to {0}"),
     QT_TRANSLATE_NOOP("core", "over {0}"),

@@ -733,45 +733,6 @@
    <translation>dünnem Kleber</translation>
   </message>
   <message>
-<<<<<<< HEAD
-   <source>Relieve the plug</source>
-   <translation>Einlage freistellen</translation>
-  </message>
-  <message>
-   <source>Relieve the pocket</source>
-   <translation>Tasche freistellen</translation>
-  </message>
-  <message>
-   <source>Use a snug clearance</source>
-   <translation>Sattes Spiel nehmen</translation>
-  </message>
-  <message>
-   <source>Its corners are sharp</source>
-   <translation>Ihre Ecken sind scharf</translation>
-  </message>
-  <message>
-   <source>Choose the plug</source>
-   <translation>Einlage wählen</translation>
-  </message>
-  <message>
-   <source>Leave it as drawn</source>
-   <translation>Wie gezeichnet lassen</translation>
-  </message>
-  <message>
-   <source>Turn it to its seat</source>
-   <translation>Zum Sitz drehen</translation>
-  </message>
-  <message>
-   <source>Break the plug's lower edge</source>
-   <translation>Unterkante der Einlage brechen</translation>
-  </message>
-  <message>
-   <source>Change the fit sentence.</source>
-   <translation>Ändern Sie den Passungssatz.</translation>
-  </message>
-  <message>
-=======
->>>>>>> a6fc61d (Word edits, fixes and corners like every other sentence; list only what is no pattern)
    <source>1,000</source>
    <translation>1 000</translation>
   </message>
@@ -1368,8 +1329,6 @@
    <translation>{count} Flächen</translation>
   </message>
   <message>
-<<<<<<< HEAD
-=======
    <source>to its seat, not turned</source>
    <translation>an ihren Sitz, ungedreht,</translation>
   </message>
@@ -1410,11 +1369,6 @@
    <translation>Rand der Tasche um {width} brechen</translation>
   </message>
   <message>
-   <source>Nothing is chosen; choose the pocket before its plug.</source>
-   <translation>Nichts ist gewählt; wählen Sie erst die Tasche, dann ihre Einlage.</translation>
-  </message>
-  <message>
->>>>>>> a6fc61d (Word edits, fixes and corners like every other sentence; list only what is no pattern)
    <source>An outline cannot be the plug of itself; choose another one.</source>
    <translation>Ein Umriss kann nicht seine eigene Einlage sein; wählen Sie einen anderen.</translation>
   </message>
@@ -1425,6 +1379,10 @@
   <message>
    <source>Break the plug's lower edge by {width}</source>
    <translation>Unterkante der Einlage um {width} brechen</translation>
+  </message>
+  <message>
+   <source>The search for the seat was stopped; search again, or leave the plug as it is drawn.</source>
+   <translation>Die Suche nach dem Sitz wurde angehalten; suchen Sie noch einmal, oder lassen Sie die Einlage, wie sie gezeichnet ist.</translation>
   </message>
   <message>
    <source>diameter</source>
@@ -1663,10 +1621,6 @@
    <translation>Wählen Sie die Einheit neu, wenn die Größe nicht stimmt.</translation>
   </message>
   <message>
-   <source>The search for the seat was stopped; search again, or leave the plug as it is drawn.</source>
-   <translation>Die Suche nach dem Sitz wurde angehalten; suchen Sie noch einmal, oder lassen Sie die Einlage, wie sie gezeichnet ist.</translation>
-  </message>
-  <message>
    <source>Choose the plug</source>
    <translation>Einlage wählen</translation>
   </message>
@@ -1689,6 +1643,10 @@
   <message>
    <source>Leave it as drawn</source>
    <translation>Wie gezeichnet lassen</translation>
+  </message>
+  <message>
+   <source>Turn it to its seat</source>
+   <translation>Zum Sitz drehen</translation>
   </message>
   <message>
    <source>Break the plug's lower edge</source>
@@ -4552,10 +4510,6 @@
    <translation>Tasche</translation>
   </message>
   <message>
-   <source>What it is called and made of, as the cut sheet will say it.</source>
-   <translation>Wie sie heißt und woraus sie ist, so wie es auf dem Werkblatt steht.</translation>
-  </message>
-  <message>
    <source>Name of the {0}</source>
    <translation>Name ({0})</translation>
   </message>
@@ -4570,6 +4524,10 @@
   <message>
    <source>&amp;Material</source>
    <translation>&amp;Werkstoff</translation>
+  </message>
+  <message>
+   <source>What it is called and made of, as the cut sheet will say it.</source>
+   <translation>Wie sie heißt und woraus sie ist, so wie es auf dem Werkblatt steht.</translation>
   </message>
   <message>
    <source>State of the {0}</source>
@@ -4596,10 +4554,6 @@
    <translation>Fräser ({0})</translation>
   </message>
   <message>
-   <source>Its measured diameter: an error here costs its full amount per side.</source>
-   <translation>Sein gemessener Durchmesser: ein Fehler geht je Seite voll ein.</translation>
-  </message>
-  <message>
    <source>Cutter diameter</source>
    <translation>Fräserdurchmesser</translation>
   </message>
@@ -4610,6 +4564,10 @@
   <message>
    <source>&amp;Diameter</source>
    <translation>&amp;Durchmesser</translation>
+  </message>
+  <message>
+   <source>Its measured diameter: an error here costs its full amount per side.</source>
+   <translation>Sein gemessener Durchmesser: ein Fehler geht je Seite voll ein.</translation>
   </message>
   <message>
    <source>Feel</source>
@@ -4642,20 +4600,12 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Schlichtaufmaß</translation>
   </message>
   <message>
-   <source>Stock that roughing leaves on both walls for the finishing pass; 0 for none.</source>
-   <translation>Was das Schruppen an beiden Wänden für den Schlichtgang stehen lässt; 0 für nichts.</translation>
-  </message>
-  <message>
    <source>&amp;Leave on the wall</source>
    <translation>An der Wand &amp;lassen</translation>
   </message>
   <message>
-   <source>Seat</source>
-   <translation>Höhe</translation>
-  </message>
-  <message>
-   <source>How far above the host face the plug shall end; negative is below.</source>
-   <translation>Wie weit die Einlage über der Trägerfläche enden soll; negativ ist darunter.</translation>
+   <source>Stock that roughing leaves on both walls for the finishing pass; 0 for none.</source>
+   <translation>Was das Schruppen an beiden Wänden für den Schlichtgang stehen lässt; 0 für nichts.</translation>
   </message>
   <message>
    <source>Above the host face</source>
@@ -4666,12 +4616,12 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>&amp;Über der Trägerfläche</translation>
   </message>
   <message>
-   <source>Under the plug</source>
-   <translation>Unter der Einlage</translation>
+   <source>Seat</source>
+   <translation>Höhe</translation>
   </message>
   <message>
-   <source>Tape or glue under it, as thick as it ends up.</source>
-   <translation>Klebeband oder Kleber darunter, so dick wie am Ende.</translation>
+   <source>How far above the host face the plug shall end; negative is below.</source>
+   <translation>Wie weit die Einlage über der Trägerfläche enden soll; negativ ist darunter.</translation>
   </message>
   <message>
    <source>Tape or glue</source>
@@ -4688,6 +4638,14 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Th&amp;ickness</source>
    <translation>&amp;Dicke</translation>
+  </message>
+  <message>
+   <source>Under the plug</source>
+   <translation>Unter der Einlage</translation>
+  </message>
+  <message>
+   <source>Tape or glue under it, as thick as it ends up.</source>
+   <translation>Klebeband oder Kleber darunter, so dick wie am Ende.</translation>
   </message>
   <message>
    <source>The side that shows faces the cutter: cut as drawn.</source>
