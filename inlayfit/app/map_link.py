@@ -81,6 +81,22 @@ class MapLink(QObject):
     def _on_session_spot_chosen(self, number: int) -> None:
         if self._map.chosen_spot != number or self._map.marked_place is not None:
             self._map.set_chosen_spot(number)
+        self._say_spot(number)
+
+    def _say_spot(self, number: int) -> None:
+        """Say which place is looked at and how tight it is; where the gap is even, that it is."""
+        fitting, unit = self._map.chosen_fitting, self._session.shown.unit
+        if fitting is None or not 0 <= number < len(fitting.spots):
+            return
+        gap = spoken(fitting.spots[number].gap_mm, unit)
+        if len(fitting.spots) > 1:
+            words = self.tr("Spot {0} of {1}: {2}").format(number + 1, len(fitting.spots), gap)
+        elif fitting.is_even:
+            words = self.tr("The gap is even all round, {0}; no place is tighter.").format(gap)
+        else:
+            words = self.tr("No other place stands out; the tightest has {0}.").format(gap)
+        self._strip.say(words)
+        self._session.announced.emit(words)
 
     @Slot(str)
     def _on_map_fitting_chosen(self, key: str) -> None:

@@ -82,7 +82,7 @@ def unsaved_work(parent: QWidget, title: str) -> Unsaved:
     box.setIcon(QMessageBox.Icon.NoIcon)
     box.setWindowTitle(_tr("Unsaved work"))
     box.setText(_tr("Save the work on “{0}”?").format(title))
-    box.setInformativeText(_tr("No project file holds it yet. Without saving, it is gone."))
+    box.setInformativeText(_tr("No project file holds the last changes. Without saving, they are gone."))
     save = box.addButton(_tr("&Save"), QMessageBox.ButtonRole.AcceptRole)
     drop = box.addButton(_tr("&Leave without saving"), QMessageBox.ButtonRole.DestructiveRole)
     box.addButton(_tr("&Go back"), QMessageBox.ButtonRole.RejectRole)

@@ -336,11 +336,12 @@ QLineEdit:focus, QPlainTextEdit:focus {{ border: 2px solid {focus}; padding: 3px
 QCheckBox::indicator:unchecked, QListView::indicator:unchecked {{ background: {field};
   border: 1px solid {edge}; border-radius: 3px; width: 13px; height: 13px; }}
 QMenuBar {{ background: {window}; color: {text}; }}
-QMenuBar::item {{ padding: 5px 11px; background: transparent; border-radius: {radius}px; }}
-QMenuBar::item:selected {{ background: {hover}; }}
+QMenuBar::item {{ padding: 4px 10px; background: transparent; border: 1px solid transparent;
+  border-radius: {radius}px; }}
+QMenuBar::item:selected {{ background: {hover}; border-color: {focus}; }}
 QMenu {{ background: {field}; color: {text}; border: 1px solid {edge}; padding: 4px; }}
-QMenu::item {{ padding: 5px 24px 5px 12px; border-radius: 4px; }}
-QMenu::item:selected {{ background: {accent_soft}; color: {text}; }}
+QMenu::item {{ padding: 4px 23px 4px 11px; border: 1px solid transparent; border-radius: 4px; }}
+QMenu::item:selected {{ background: {accent_soft}; color: {text}; border-color: {focus}; }}
 QMenu::item:disabled {{ color: {muted}; }}
 QMenu::separator {{ height: 1px; background: {hairline}; margin: 4px 8px; }}
 """

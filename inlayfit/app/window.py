@@ -422,6 +422,8 @@ class MainWindow(QMainWindow):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.session.is_in_gesture:
             self.session.cancel_gesture()
+        elif event.key() == Qt.Key.Key_Escape and self.notice.text:
+            self.notice.dismiss()
         elif not (event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and press(self.focusWidget())):
             super().keyPressEvent(event)
 

@@ -4062,6 +4062,18 @@
    <translation>am Ort der Prüfung</translation>
   </message>
   <message>
+   <source>Spot {0} of {1}: {2}</source>
+   <translation>Stelle {0} von {1}: {2}</translation>
+  </message>
+  <message>
+   <source>The gap is even all round, {0}; no place is tighter.</source>
+   <translation>Der Spalt ist ringsum gleich, {0}; keine Stelle ist enger.</translation>
+  </message>
+  <message>
+   <source>No other place stands out; the tightest has {0}.</source>
+   <translation>Keine andere Stelle fällt auf; die engste hat {0}.</translation>
+  </message>
+  <message>
    <source>gap {0}</source>
    <translation>Spalt {0}</translation>
   </message>
@@ -5053,8 +5065,8 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Arbeit an „{0}“ speichern?</translation>
   </message>
   <message>
-   <source>No project file holds it yet. Without saving, it is gone.</source>
-   <translation>Noch keine Projektdatei enthält sie. Ohne Speichern ist sie weg.</translation>
+   <source>No project file holds the last changes. Without saving, they are gone.</source>
+   <translation>Die letzten Änderungen stehen in keiner Projektdatei. Ohne Sichern sind sie weg.</translation>
   </message>
   <message>
    <source>&amp;Save</source>

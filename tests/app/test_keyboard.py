@@ -15,8 +15,10 @@ from inlayfit.app.panels.sentence_box import FormBox
 from inlayfit.app.session import Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.window import MainWindow
+from inlayfit.document import edits
 from inlayfit.document.sample import sample_state
 from inlayfit.document.state import State
+from inlayfit.fit.spec import Relief
 
 Settled = Callable[[Session], None]
 TAB, ENTER, SPACE, ESC = Qt.Key.Key_Tab, Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Escape
@@ -176,3 +178,34 @@ def test_the_keyboard_is_seen_wherever_it_is(with_checks: MainWindow, theme: str
         if changed < least:
             hidden.append(f"{name_of(widget)}: {changed} of {least}")
     assert not hidden, "; ".join(hidden)
+
+
+def test_walking_says_which_place_it_is_and_where_the_gap_is_even_that_it_is(
+    open_discs: MainWindow, settled: Settled
+) -> None:
+    window = open_discs
+    QTest.keyClick(window.work.map, Qt.Key.Key_N)
+    said = "The gap is even all round, +0.030 per side (+0.060 overall); no place is tighter."
+    assert window.strip.message == said
+    window.session.start(sample_state(State()), title="Sample")
+    window.session.do(lambda s: edits.set_corners(s, pocket=Relief.ROUNDED, plug=Relief.ROUNDED))
+    settled(window.session)
+    QTest.keyClick(window.work.map, Qt.Key.Key_N)
+    count = window.session.spot_count
+    if count > 1:
+        assert window.strip.message.startswith(f"Spot 2 of {count}: ")
+    else:
+        assert window.strip.message.startswith("No other place stands out; the tightest has ")
+
+
+def test_escape_puts_a_complaint_away(open_discs: MainWindow) -> None:
+    window = open_discs
+    window.notice.complain("Something went wrong; mend it.")
+    QTest.keyClick(window.work.map, ESC)
+    assert window.notice.text == ""
+
+
+def test_without_a_fitting_the_ruler_shows_what_a_new_fit_will_have(open_discs: MainWindow) -> None:
+    window = open_discs
+    page(window, "choose_none")
+    assert window.work.ruler.box.mm == window.sentence.clearance_box.mm == 0.03

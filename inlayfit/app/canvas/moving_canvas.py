@@ -36,6 +36,7 @@ _KEYBOARD_REASONS = (
     Qt.FocusReason.TabFocusReason,
     Qt.FocusReason.BacktabFocusReason,
     Qt.FocusReason.ShortcutFocusReason,
+    Qt.FocusReason.OtherFocusReason,
 )
 _PANS = {
     Qt.Key.Key_Left: (1, 0),

@@ -96,7 +96,8 @@ class RulerBar(QWidget):
 
     def _show(self, state: State, *, from_ruler: bool = False) -> None:
         lead = state.lead
-        clearance_mm = lead.spec.clearance_mm if lead is not None else 0.0
+        usual_mm = self._session.settings.number("clearance_mm")
+        clearance_mm = lead.spec.clearance_mm if lead is not None else usual_mm
         if not from_ruler:
             self.setEnabled(lead is not None)
             self._what.setText(self.tr("clearance per side, {0}").format(state.unit.symbol))

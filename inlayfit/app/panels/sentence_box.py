@@ -11,10 +11,20 @@ from functools import cached_property
 from typing import TypeAlias
 
 from PySide6.QtCore import QPoint, QSize, Qt, Signal
-from PySide6.QtGui import QAction, QActionGroup, QKeyEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QFormLayout, QFrame, QMenu, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QAction, QActionGroup, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QFormLayout,
+    QFrame,
+    QLineEdit,
+    QMenu,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from inlayfit.app import theme
+from inlayfit.app.widgets.length_box import LengthBox
 
 SENTENCE_PX = 18
 """Lettering of the sentence; with it the sample fits two lines of a window 1440 wide."""
@@ -168,7 +178,13 @@ class ChoiceBox(SentenceBox):
 
 
 class FormPopup(QFrame):
-    """A small form that a box opens below itself; Esc, Return or a click beside it closes it."""
+    """A small form that a box opens below itself; Esc, Return or a click beside it closes it.
+
+    A length that is refused keeps it open at Return, and is said aloud if it closes nevertheless.
+    """
+
+    left_refused = Signal(str)
+    """It closed with a length that was not taken; one sentence."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent, Qt.WindowType.Popup)
@@ -182,10 +198,25 @@ class FormPopup(QFrame):
         outer.addLayout(self.form)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Escape):
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            refused = self._refused()
+            if refused is None:
+                self.close()
+            else:
+                refused.setFocus(Qt.FocusReason.OtherFocusReason)
+        elif event.key() == Qt.Key.Key_Escape:
             self.close()
-            return
-        super().keyPressEvent(event)
+        else:
+            super().keyPressEvent(event)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        refused = self._refused()
+        if refused is not None:
+            self.left_refused.emit(refused.refusal)
+
+    def _refused(self) -> LengthBox | None:
+        return next((box for box in self.findChildren(LengthBox) if box.refusal), None)
 
 
 class FormBox(SentenceBox):
@@ -218,3 +249,5 @@ class FormBox(SentenceBox):
         field = None if first is None else first.widget()
         if field is not None:
             field.setFocus(Qt.FocusReason.PopupFocusReason)
+        if isinstance(field, QLineEdit | QAbstractSpinBox):
+            field.selectAll()

@@ -1,0 +1,50 @@
+"""A form of the sentence takes what is typed, and never drops in silence what it cannot take."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from inlayfit.app.panels.sentence_box import FormBox
+from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.window import MainWindow
+
+pytestmark = pytest.mark.qt_log_ignore("This plugin does not support")
+
+
+def _opened(window: MainWindow, place: str) -> tuple[FormBox, LengthBox]:
+    box = window.sentence.box(place)
+    assert isinstance(box, FormBox)
+    box.setFocus()
+    QTest.keyClick(box, Qt.Key.Key_Space)
+    length = box.popup.findChild(LengthBox)
+    assert isinstance(length, LengthBox)
+    return box, length
+
+
+def test_typing_into_a_form_replaces_what_was_there(open_discs: MainWindow) -> None:
+    box, length = _opened(open_discs, "allowance")
+    QTest.keyClicks(length.lineEdit(), "0.3")
+    QTest.keyClick(length, Qt.Key.Key_Return)
+    assert open_discs.session.state.fitting("o0").spec.plug.finishing_allowance_mm == 0.3
+    assert not box.popup.isVisible()
+
+
+def test_a_refused_length_keeps_its_form_open_at_return_and_is_said_when_it_closes(
+    open_discs: MainWindow,
+) -> None:
+    before = open_discs.session.state
+    box, length = _opened(open_discs, "allowance")
+    QTest.keyClicks(length.lineEdit(), "3 mil")
+    QTest.keyClick(length, Qt.Key.Key_Return)
+    assert box.popup.isVisible()
+    assert open_discs.notice.text == ""
+    refusal = length.refusal
+    assert refusal
+    box.popup.close()
+    assert open_discs.notice.text == refusal
+    assert open_discs.session.state is before
+    _, length = _opened(open_discs, "allowance")
+    assert length.refusal == ""
+    box.popup.close()
