@@ -19,6 +19,7 @@ from inlayfit.app.panels.sentence_bar import SentenceBar
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.rereading import Rereading
 from inlayfit.app.session import Session
+from inlayfit.app.speaking import alert, announce
 from inlayfit.app.work_page import WorkPage
 from inlayfit.document.journal import Journal, Recovery, left_behind
 from inlayfit.document.state import State
@@ -59,6 +60,14 @@ class Bench:
         self.rereading = Rereading(window, session, self.documents)
         self.work = WorkPage(session, self.documents, self.rereading, sentence_bar=sentence, strip=strip)
         self._autosave: Autosave | None = None
+        self._speak()
+
+    def _speak(self) -> None:
+        """Tell a screen reader what it would not find by itself, and what was complained of already."""
+        self.session.announced.connect(lambda text: announce(self.window, text))
+        self.notice.complained.connect(lambda: alert(self.notice))
+        if self.notice.text:
+            alert(self.notice)
 
     def keep_safe(self) -> None:
         """Keep a recovery copy of unsaved work from now on."""

@@ -21,8 +21,8 @@ from PySide6.QtWidgets import QApplication
 from inlayfit import __version__
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
+from inlayfit.app.running import may_be_running
 from inlayfit.app.session import Session
-from inlayfit.app.single_instance import Listener, hand_over
 from inlayfit.app.window import MainWindow
 from inlayfit.document.settings import Settings, read_settings, settings_file
 from inlayfit.shipped import shipped_folder
@@ -97,21 +97,34 @@ def run(files: Sequence[str]) -> int:
     paths = [Path(name) for name in files]
     sys.setswitchinterval(_SWITCH_S)
     program = Program(["inlayfit"])
-    if hand_over(paths):
+    if may_be_running() and _handed_over(paths):
         return 0
     settings, complaints = read_settings(settings_file())
     _translate(program, settings)
     window = program.open_window(settings, awaits_work=bool(paths))
     for complaint in complaints:
         window.notice.complain(core(complaint))
-    listener = Listener(parent=program)
-    listener.files_given.connect(program.take_files)
+    window.first_painted.connect(lambda: _listen(program))
     window.when_ready(_settle)
     window.when_ready(lambda bench: _start_work(program, bench, settings, paths))
     _leave_on_interrupt(program)
-    code = program.exec()
-    listener.close()
-    return code
+    return program.exec()
+
+
+def _handed_over(paths: list[Path]) -> bool:
+    """Whether a running program took the files; what talks to it is loaded only where there may be one."""
+    from inlayfit.app.single_instance import hand_over
+
+    return hand_over(paths)
+
+
+def _listen(program: Program) -> None:
+    """Take files from later starts; what listens is loaded when the window is on the screen."""
+    from inlayfit.app.single_instance import Listener
+
+    listener = Listener(parent=program)
+    listener.files_given.connect(program.take_files)
+    program.aboutToQuit.connect(listener.close)
 
 
 def _settle(_bench: Bench) -> None:

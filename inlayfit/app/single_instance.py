@@ -1,40 +1,22 @@
 """One running program a person: a second start hands its files to the first and ends.
 
-The first listens on a local socket whose name holds the person's name, the folder of the person's work and
-the screen, so that two people on one machine do not meet, nor two homes of one person, and nobody's files
-open on a screen that nobody looks at. What is handed over is a JSON list of absolute paths; anything else
-is dropped.
+The first listens on a local socket (`running` says which). What is handed over is a JSON list of absolute
+paths; anything else is dropped.
 """
 
 from __future__ import annotations
 
 import json
-import os
-import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-import platformdirs
-from PySide6.QtCore import QCryptographicHash, QObject, Signal, Slot
+from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
+
+from inlayfit.app.running import socket_name
 
 _WAIT_MS = 1000
 _LONGEST_MESSAGE = 1_000_000
-
-
-def socket_name(person: str | None = None) -> str:
-    """The name of the socket for a person; the one who runs this if None."""
-    who = _person() if person is None else person
-    work = platformdirs.user_state_dir("inlayfit", appauthor=False)
-    screens = [os.environ.get(name, "") for name in ("WAYLAND_DISPLAY", "DISPLAY")]
-    meant = "\n".join((who, work, *screens))
-    digest = QCryptographicHash.hash(meant.encode(), QCryptographicHash.Algorithm.Sha256)
-    return f"inlayfit-{digest.toHex().toStdString()[:16]}"
-
-
-def _person() -> str:
-    """Who runs this: the user's number on POSIX systems, the name on Windows."""
-    return os.environ.get("USERNAME", "") if sys.platform == "win32" else str(os.getuid())
 
 
 def hand_over(files: Sequence[Path], *, name: str | None = None) -> bool:

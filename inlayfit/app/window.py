@@ -14,10 +14,8 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, QTimer, Slot
+from PySide6.QtCore import QByteArray, QEvent, QPointF, QSettings, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleAnnouncementEvent,
     QCloseEvent,
     QDragEnterEvent,
     QDragLeaveEvent,
@@ -62,7 +60,13 @@ _RECENT_WIDTH_PX = 408
 
 
 class MainWindow(QMainWindow):
-    """The window on one session."""
+    """The window on one session.
+
+    Signals:
+        first_painted(): the first picture of it is on the screen.
+    """
+
+    first_painted = Signal()
 
     def __init__(
         self,
@@ -134,7 +138,6 @@ class MainWindow(QMainWindow):
         session.undo_stack.indexChanged.connect(self._on_undo_stack_index_changed)
         session.settings_changed.connect(self._on_session_settings_changed)
         session.refused.connect(self.notice.complain)
-        session.announced.connect(self._on_session_announced)
         session.solve_failed.connect(self.notice.complain)
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._take_theme)
         self.strip.unit_asked.connect(lambda unit: session.do(lambda state: set_unit(state, unit)))
@@ -153,7 +156,8 @@ class MainWindow(QMainWindow):
             self._loading = Loading(self)
             self._loading.ready.connect(lambda: self.bench)
             self._loading.failed.connect(self._on_loading_failed)
-            QTimer.singleShot(0, self._loading.start)  # when this first picture is on the screen
+            self.first_painted.connect(self._loading.start)
+            QTimer.singleShot(0, self.first_painted.emit)
 
     @property
     def bench(self) -> Bench:
@@ -275,12 +279,6 @@ class MainWindow(QMainWindow):
             self._was_open = is_open
             focus = self.work.map if is_open else self.empty.open_button
             focus.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    @Slot(str)
-    def _on_session_announced(self, text: str) -> None:
-        """Let a screen reader say it when it has nothing better to say."""
-        if QAccessible.isActive():
-            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, text))
 
     def _show_title(self) -> None:
         session = self.session

@@ -11,7 +11,8 @@ import pytest
 from PySide6.QtNetwork import QLocalSocket
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app.single_instance import Listener, hand_over, socket_name
+from inlayfit.app.running import may_be_running, socket_name
+from inlayfit.app.single_instance import Listener, hand_over
 
 
 @pytest.fixture
@@ -28,6 +29,12 @@ def listener(qtbot: QtBot, name: str) -> Iterator[Listener]:
 
 def test_without_a_running_program_nothing_is_taken(qtbot: QtBot, name: str) -> None:
     assert not hand_over([Path("a.dxf")], name=name)
+
+
+def test_a_running_program_is_seen_before_it_is_asked(listener: Listener, name: str) -> None:
+    assert may_be_running(name)
+    listener.close()
+    assert sys.platform == "win32" or not may_be_running(name)
 
 
 def test_the_first_gets_the_files_of_the_second(

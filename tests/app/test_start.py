@@ -77,13 +77,18 @@ def test_a_window_that_is_looked_at_gets_its_bench_by_itself(bare: MainWindow, q
     assert bare.empty.isVisible()
 
 
-def test_nothing_moves_when_the_bench_is_put_in(bare: MainWindow, qtbot: QtBot) -> None:
+def test_nothing_moves_when_the_bench_is_put_in(
+    bare: MainWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(loading.Loading, "start", lambda _self: None)
     bare.show()
     bare.activateWindow()
-    qtbot.waitUntil(bare.empty.open_button.hasFocus)
+    qtbot.waitUntil(lambda: bare.isActiveWindow() and bare.empty.open_button.hasFocus())
+    QApplication.processEvents()
     before = bare.grab().toImage()
     assert not has_bench(bare)
-    qtbot.waitUntil(lambda: has_bench(bare), timeout=20_000)
+    assert bare.documents.recent == ()
+    assert has_bench(bare)
     QApplication.processEvents()
     assert bare.grab().toImage() == before
 

@@ -6,8 +6,12 @@ the layout direction, so a right-to-left language starts at the right.
 
 from __future__ import annotations
 
+from typing import TypeAlias
+
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+
+_Sized: TypeAlias = tuple[QLayoutItem, QSize]
 
 
 class FlowLayout(QLayout):
@@ -18,6 +22,7 @@ class FlowLayout(QLayout):
         self._items: list[QLayoutItem] = []
         self._clinging: set[QWidget] = set()
         self._heights: dict[int, int] = {}
+        self._kept: list[list[_Sized]] | None = None
         self._word_gap = word_gap_px
         self._line_height = line_height_px
         self.setContentsMargins(QMargins(0, 0, 0, 0))
@@ -30,6 +35,7 @@ class FlowLayout(QLayout):
 
     def addItem(self, item: QLayoutItem) -> None:
         self._items.append(item)
+        self._kept = None
 
     def count(self) -> int:
         return len(self._items)
@@ -38,6 +44,7 @@ class FlowLayout(QLayout):
         return self._items[index] if 0 <= index < len(self._items) else None
 
     def takeAt(self, index: int) -> QLayoutItem | None:
+        self._kept = None
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
     def expandingDirections(self) -> Qt.Orientation:
@@ -53,13 +60,14 @@ class FlowLayout(QLayout):
 
     def invalidate(self) -> None:
         self._heights.clear()
+        self._kept = None
         super().invalidate()
 
     def sizeHint(self) -> QSize:
         return self.minimumSize()
 
     def minimumSize(self) -> QSize:
-        widest = max((item.sizeHint().width() for item in self._items), default=0)
+        widest = max((size.width() for unit in self._units() for _, size in unit), default=0)
         return QSize(widest, self._line_height)
 
     def setGeometry(self, rect: QRect) -> None:
@@ -70,36 +78,33 @@ class FlowLayout(QLayout):
         """Lay the lines into `rect`; answers the height they take."""
         x, line = 0, 0
         for unit in self._units():
-            width = self._unit_width(unit)
+            width = sum(size.width() for _, size in unit)
             if x > 0 and x + self._word_gap + width > rect.width():
                 x, line = 0, line + 1
             elif x > 0:
                 x += self._word_gap
-            for item in unit:
+            for item, size in unit:
                 if not dry:
-                    self._put(item, rect, x, line)
-                x += item.sizeHint().width()
+                    self._put(item, size, rect, x, line)
+                x += size.width()
         return (line + 1) * self._line_height if self._items else 0
 
-    def _units(self) -> list[list[QLayoutItem]]:
-        """Items with those that cling to them."""
-        units: list[list[QLayoutItem]] = []
-        for item in self._items:
-            widget = item.widget()
-            if widget is not None and widget.isHidden():
-                continue
-            if units and widget in self._clinging:
-                units[-1].append(item)
-            else:
-                units.append([item])
-        return units
+    def _units(self) -> list[list[_Sized]]:
+        """Items with those that cling to them; kept until something in the layout changes."""
+        if self._kept is None:
+            self._kept = []
+            for item in self._items:
+                widget = item.widget()
+                if widget is not None and widget.isHidden():
+                    continue
+                sized = item, item.sizeHint()
+                if self._kept and widget in self._clinging:
+                    self._kept[-1].append(sized)
+                else:
+                    self._kept.append([sized])
+        return self._kept
 
-    @staticmethod
-    def _unit_width(unit: list[QLayoutItem]) -> int:
-        return sum(item.sizeHint().width() for item in unit)
-
-    def _put(self, item: QLayoutItem, rect: QRect, x: int, line: int) -> None:
-        size = item.sizeHint()
+    def _put(self, item: QLayoutItem, size: QSize, rect: QRect, x: int, line: int) -> None:
         top = rect.y() + line * self._line_height + (self._line_height - size.height()) // 2
         parent = self.parentWidget()
         backwards = parent is not None and parent.layoutDirection() is Qt.LayoutDirection.RightToLeft

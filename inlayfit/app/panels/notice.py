@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QAccessible, QAccessibleEvent
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 from shiboken6 import isValid
 
@@ -12,7 +11,13 @@ from inlayfit.finding import Severity
 
 
 class Notice(QFrame):
-    """One sentence with a button to put it away."""
+    """One sentence with a button to put it away.
+
+    Signals:
+        complained(): it says another sentence.
+    """
+
+    complained = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -46,8 +51,7 @@ class Notice(QFrame):
         self._words.setText(text)
         self.setAccessibleName(text)
         self.show()
-        if QAccessible.isActive():
-            QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
+        self.complained.emit()
 
     @Slot()
     def dismiss(self) -> None:
