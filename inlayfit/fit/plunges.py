@@ -101,7 +101,8 @@ def plunge_lengths(ways: Ways, targets: Targets, radius: float) -> Points:
     off = np.abs(offsets[:, 0] * units[:, 1] - offsets[:, 1] * units[:, 0])
     reach = along - np.sqrt(np.maximum(0.0, radius**2 - off**2))
     misses = np.maximum.reduceat(off, firsts) > radius + _BARELY_MISSED_MM
-    misses |= np.minimum.reduceat(along, firsts) < -radius
+    behind = np.where(along < 0, np.hypot(along, off), 0.0)  # what lies behind, only the first disk covers
+    misses |= np.maximum.reduceat(behind, firsts) > radius + _BARELY_MISSED_MM
     lengths: Points = np.where(misses, np.nan, np.maximum(0.0, np.maximum.reduceat(reach, firsts)))
     return lengths
 

@@ -18,6 +18,7 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import LineString
 
 from inlayfit.fit.plunges import Numbers, Targets, Ways, least_of_each, plunge_lengths
@@ -32,6 +33,8 @@ from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
 _FAN_RAD = np.radians([3.0, 6.0, 12.0]).tolist()
+_FILM_END_MM = 0.02
+_SAME_LENGTH_MM = 0.01
 _TURNS_RAD = np.radians([6.0, 2.5, 1.0]).tolist()
 
 
@@ -211,25 +214,38 @@ def _best(ways: Ways, corners: _Corners, radius: float) -> Ways:
 
 def _along_walls(corners: _Corners, half: Region, bitten: WallChoice) -> Ways:
     """Ways parallel to the walls where they leave the reached area; the bite lies in the other wall."""
-    targets, starts, aims, walls = [], [], [], []
+    spans, middles = np.empty((len(corners.residues), 2, 2)), np.empty((len(corners.residues), 2, 2))
     for i, residue in enumerate(corners.residues):
         ring, start = residue.region.rings()[0], corners.starts[i]
         axis, offsets = corners.corners[i] - start, ring - start
         side = axis[0] * offsets[:, 1] - axis[1] * offsets[:, 0]
-        far = np.hypot(offsets[:, 0], offsets[:, 1])
-        for end in (int(side.argmax()), int(side.argmin())):
-            # The mouth's arc stays one radius from the start; the wall leads away from it.
-            neighbour = max((end - 1, (end + 1) % len(ring)), key=lambda k: far[k])
-            targets.append(i)
-            starts.append(start)
-            aims.append(start + ring[neighbour] - ring[end])
-            walls.append((ring[neighbour] + ring[end]) / 2)
-    both = Ways.towards(np.array(targets, dtype=np.intp), np.array(starts), np.array(aims))
-    if bitten is WallChoice.LEAST or len(both.target) < len(targets):
-        return both
-    lengths = edge_lengths(half, np.array(walls)).reshape(-1, 2)
-    along = lengths.argmin(axis=1) if bitten is WallChoice.LONG else lengths.argmax(axis=1)
-    return both.chosen(2 * np.arange(len(along)) + along)
+        # The ring runs counter-clockwise: up the right wall to the corner, and down the left one.
+        for k, end in enumerate((int(side.argmax()), int(side.argmin()))):
+            wall = np.roll(ring, -end, axis=0) if k else np.roll(ring[::-1], end + 1, axis=0)
+            spans[i, k] = _first_stretch(wall, corners.corners[i])
+            middles[i, k] = wall[0] + spans[i, k] / 2
+    targets = np.repeat(np.arange(len(spans)), 2)
+    starts = np.repeat(corners.starts, 2, axis=0)
+    wanted: NDArray[np.bool_] = np.hypot(spans[..., 0], spans[..., 1]) > 0
+    if bitten is not WallChoice.LEAST:
+        lengths = edge_lengths(half, middles.reshape(-1, 2)).reshape(-1, 2)
+        shorter = lengths[:, 1] < lengths[:, 0] - _SAME_LENGTH_MM  # of two as long, the left one is taken
+        along = np.column_stack([~shorter, shorter] if bitten is WallChoice.LONG else [shorter, ~shorter])
+        wanted &= along | ~np.all(wanted, axis=1, keepdims=True)
+    every = np.flatnonzero(wanted.ravel())
+    return Ways.towards(targets[every], starts[every], (starts + spans.reshape(-1, 2))[every])
+
+
+def _first_stretch(wall: Points, corner: Points) -> Points:
+    """From a wall's first point to where it first shows its direction, or to the corner; (2,).
+
+    A residue's wall may begin with a cut across its film, as short as dust and at any angle.
+    """
+    spans = wall - wall[0]
+    far = np.hypot(spans[:, 0], spans[:, 1]) > _FILM_END_MM
+    at_corner = np.abs(wall - corner).sum(axis=1) == 0
+    stretch: Points = spans[int(np.argmax(far | at_corner))]
+    return stretch
 
 
 def _pair(point: Points) -> tuple[float, float]:

@@ -21,6 +21,7 @@ Both fixed
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -38,7 +39,17 @@ from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outsid
 from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
-from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
+from inlayfit.geometry.morphology import (
+    barred_outside,
+    closed,
+    dilate,
+    erode,
+    opened,
+    room_inside,
+    simplified,
+    thick_parts,
+    thinned,
+)
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
 from inlayfit.geometry.width import Passage, passages
@@ -47,6 +58,7 @@ from inlayfit.wording import Worded
 
 _MOST_ROUNDS = 4
 _SAMPLES = 2000
+_SEEN_MM2 = 5e-4  # too shallow to feel, 5 µm, over a length the eye still resolves, 0.1 mm; common practice
 
 
 def solve(
@@ -204,10 +216,28 @@ def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: 
     if spec.pocket.relief is Relief.ROUNDED:
         region = reached
     else:
-        region = drawn.minus(_together(r.region for r in left if r.kind is not ResidueKind.CORNER))
+        region = _reached_and_corners(drawn, reached, left, spec.pocket.radius_mm, tolerance)
     progress.raise_if_cancelled()
     form = _Form(thinned(region, tolerance), corners, findings)
     return _closed_for_plug(form, spec, tolerance, progress) if spec.plug.relief is Relief.ROUNDED else form
+
+
+def _reached_and_corners(
+    drawn: Region, reached: Region, left: tuple[Residue, ...], radius: float, tolerance: Tolerance
+) -> Region:
+    """The drawn form without what is not a corner of it.
+
+    Taking the necks away from the drawing would leave films of dust where their walls leave the reached area.
+    Where those lie is chance, and the plug's cutter would be kept out by them. So only what is near a corner
+    is added to what is reached: as near as the wall and the mouth's arc are apart by less than dust (the
+    sagitta s²/2r of an arc).
+    """
+    others = [residue.region for residue in left if residue.kind is not ResidueKind.CORNER]
+    if not others:
+        return drawn
+    corners = _together(residue.region for residue in left if residue.kind is ResidueKind.CORNER)
+    near = dilate(corners, math.sqrt(2 * radius * tolerance.settle_mm), tolerance).common(drawn)
+    return reached.union(near.minus(_together(others)))
 
 
 def _narrow_places(
@@ -253,7 +283,7 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
         return HalfResult(reached if half.relief is Relief.BY_HAND else wanted)
     if half.relief is Relief.BY_HAND:
         return HalfResult(reached, left_over=wanted.minus(reached), pared=wanted)
-    centres = erode(wanted, half.radius_mm, tolerance)
+    centres = room_inside(wanted, half.radius_mm, tolerance)
     host = host_around(wanted, 4 * half.radius_mm)
     sweeps = sweeps_for(left, centres, host, half, tolerance)
     outline = reached.union(_together(sweep.swept for sweep in sweeps))
@@ -270,7 +300,7 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
         return HalfResult(target)
     if half.relief is Relief.BY_HAND:
         return HalfResult(cut, left_over=cut.minus(target), pared=target)
-    centres = dilate(target, half.radius_mm, tolerance)
+    centres = barred_outside(target, half.radius_mm, tolerance)
     kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
     sweeps = sweeps_for(left, centres, target, half, tolerance)
     outline = target.minus(_together(sweep.swept for sweep in sweeps))
@@ -278,10 +308,11 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
 
 
 def _cuts(half: Half, kind: Relief, sweeps: tuple[Sweep, ...], spared: Region) -> tuple[ReliefCut, ...]:
-    """The report of each sweep: what it takes of the region that is spared elsewhere."""
+    """The report of each sweep that takes what can be seen of the region that is spared elsewhere."""
     return tuple(
         _cut_of(half, kind, sweep, bite)
         for sweep, bite in zip(sweeps, removed_by(sweeps, spared), strict=True)
+        if bite.area > _SEEN_MM2
     )
 
 
