@@ -818,7 +818,7 @@
   </message>
   <message>
    <source>A depth and a depth per pass are more than 0; give both.</source>
-   <translation>Tiefe und Zustellung sind mehr als 0; geben Sie beide an.</translation>
+   <translation>Die Tiefe und die Tiefe je Durchgang sind mehr als 0; geben Sie beide an.</translation>
   </message>
   <message>
    <source>A floor allowance is 0 or more and less than the depth; give 0 for none.</source>
@@ -830,7 +830,7 @@
   </message>
   <message>
    <source>That depth takes more than {most} passes; check the depth per pass.</source>
-   <translation>Diese Tiefe braucht mehr als {most} Durchgänge; prüfen Sie die Zustellung.</translation>
+   <translation>Diese Tiefe braucht mehr als {most} Durchgänge; prüfen Sie die Tiefe je Durchgang.</translation>
   </message>
   <message>
    <source>Cutting speed, diameter, teeth and chip are more than 0; check the numbers.</source>
@@ -2490,7 +2490,7 @@
   </message>
   <message>
    <source>depth per pass</source>
-   <translation>Zustellung</translation>
+   <translation>Tiefe je Durchgang</translation>
   </message>
   <message>
    <source>floor allowance</source>
@@ -2510,11 +2510,11 @@
   </message>
   <message>
    <source>A depth per pass needs the depth of the cut; give both.</source>
-   <translation>Eine Zustellung braucht die Tiefe des Schnitts; geben Sie beide an.</translation>
+   <translation>Eine Tiefe je Durchgang braucht die Tiefe des Schnitts; geben Sie beide an.</translation>
   </message>
   <message>
    <source>A floor allowance needs the depth and the depth per pass; give all three.</source>
-   <translation>Ein Aufmaß am Grund braucht Tiefe und Zustellung; geben Sie alle drei an.</translation>
+   <translation>Ein Aufmaß am Grund braucht die Tiefe und die Tiefe je Durchgang; geben Sie alle drei an.</translation>
   </message>
   <message>
    <source>The {name} is 0 or more; give it as a length such as 2 mm.</source>
@@ -4348,7 +4348,7 @@
   <name>PartsView</name>
   <message>
    <source>Share of parts with the wanted feel</source>
-   <translation>Anteil der Teile mit dem gewollten Sitz</translation>
+   <translation>Anteil der Teile mit dem gewünschten Sitz</translation>
   </message>
   <message>
    <source>At worst</source>
@@ -4364,7 +4364,7 @@
   </message>
   <message>
    <source>{0} % of parts have the wanted feel: {1}.</source>
-   <translation>{0} % der Teile sitzen wie gewollt: {1}.</translation>
+   <translation>{0} % der Teile sitzen wie gewünscht: {1}.</translation>
   </message>
   <message>
    <source>tighter</source>
@@ -4813,7 +4813,7 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>Round, but it does not go in at every turn: mark plug and pocket.</source>
-   <translation>Rund, geht aber nicht in jeder Drehung hinein: Einlage und Tasche zeichnen.</translation>
+   <translation>Rund, geht aber nicht in jeder Drehung hinein: Einlage und Tasche anzeichnen.</translation>
   </message>
   <message>
    <source>Round: it goes in at any turn.</source>
@@ -4829,7 +4829,7 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>It looks the same {0}, but does not go in every way: mark plug and pocket.</source>
-   <translation>Sieht gleich aus: {0}; geht aber nicht jedes Mal hinein: Einlage und Tasche zeichnen.</translation>
+   <translation>Sieht gleich aus: {0}; geht aber nicht jedes Mal hinein: Einlage und Tasche anzeichnen.</translation>
   </message>
   <message>
    <source>It looks the same {0}, and goes in each way.</source>
@@ -4879,7 +4879,7 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>Runout</source>
-   <translation>Rundlauf</translation>
+   <translation>Rundlauffehler</translation>
   </message>
   <message>
    <source>Total reading of a dial gauge on the turning cutter. It cuts wider than it measures.</source>
@@ -5007,7 +5007,7 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>Type what the machine gets wrong, and this says how many parts come out as wanted.</source>
-   <translation>Tippen Sie ein, was die Maschine falsch macht, dann steht hier, wie viele Teile werden wie gewollt.</translation>
+   <translation>Tippen Sie ein, was die Maschine falsch macht, dann steht hier, wie viele Teile werden wie gewünscht.</translation>
   </message>
   <message>
    <source>Nothing can be said of many parts yet; see the checks.</source>
@@ -5689,7 +5689,7 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   </message>
   <message>
    <source>{0} blocks</source>
-   <translation>{0} sperrt</translation>
+   <translation>{0} sperrend</translation>
   </message>
   <message>
    <source>{0} to look at</source>
