@@ -51,14 +51,14 @@ class Program(QApplication):
             self.setWindowIcon(QIcon(str(icon)))
         self.windows: list[MainWindow] = []
 
-    def open_window(self, settings: Settings, *, first: bool = True, awaits_work: bool = False) -> MainWindow:
-        """Another window on a document of its own, which may be on its way already."""
+    def open_window(self, settings: Settings, *, first: bool = True, awaits: str = "") -> MainWindow:
+        """Another window on a document of its own, the name of which is given if it is on its way."""
         session = Session(settings)
         window = MainWindow(session, keep=_placement() if first else None)
         session.setParent(window)
         window.when_ready(lambda bench: bench.keep_safe())
-        if awaits_work:
-            window.await_work()
+        if awaits:
+            window.await_work(awaits)
         self.windows.append(window)
         window.destroyed.connect(lambda: self._forget(window))
         window.show()
@@ -101,7 +101,7 @@ def run(files: Sequence[str]) -> int:
         return 0
     settings, complaints = read_settings(settings_file())
     _translate(program, settings)
-    window = program.open_window(settings, awaits_work=bool(paths))
+    window = program.open_window(settings, awaits=paths[0].name if paths else "")
     for complaint in complaints:
         window.notice.complain(core(complaint))
     window.first_painted.connect(lambda: _listen(program))
@@ -145,7 +145,7 @@ def _show_both(program: Program, settings: Settings, bench: Bench, state: State,
     """The saved project in the first window, the recovered work in a second."""
     if recovery.project is not None and recovery.project.exists():
         bench.documents.open_files([recovery.project])
-    second = program.open_window(settings, first=False, awaits_work=True)
+    second = program.open_window(settings, first=False)
     second.when_ready(lambda its: its.documents.recover(state, recovery))
 
 

@@ -187,9 +187,10 @@ class MainWindow(QMainWindow):
             self.strip.show_progress_soon(0.0)
         self.when_ready(do)
 
-    def await_work(self) -> None:
+    def await_work(self, name: str) -> None:
         """A drawing is on its way: until it is there, or cannot be opened, nobody is invited to drop one."""
         self._awaits_work = True
+        self.strip.say(self.tr("Opening {0}").format(name))
         self._show_all()
 
     def _furnish(self) -> Bench:

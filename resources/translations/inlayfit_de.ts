@@ -5606,6 +5606,10 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
  <context>
   <name>MainWindow</name>
   <message>
+   <source>Opening {0}</source>
+   <translation>{0} wird geöffnet</translation>
+  </message>
+  <message>
    <source>The program is not complete ({0}); install it again.</source>
    <translation>Das Programm ist nicht vollständig ({0}); installieren Sie es neu.</translation>
   </message>

@@ -146,10 +146,11 @@ def test_a_window_closed_while_it_loads_leaves_nothing_running(bare: MainWindow)
 def test_a_window_that_awaits_a_drawing_invites_nobody_until_it_cannot_be_opened(
     bare: MainWindow, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    bare.await_work()
+    bare.await_work("gone.svg")
     bare.when_ready(lambda bench: bench.documents.open_files([tmp_path / "gone.svg"]))
     bare.show()
     assert not bare.empty.isVisible()
+    assert bare.strip.message == "Opening gone.svg"
     qtbot.waitUntil(lambda: "gone.svg" in bare.notice.text, timeout=20_000)
     qtbot.waitUntil(bare.empty.isVisible)
 
