@@ -33,7 +33,7 @@ if TYPE_CHECKING:  # what is heavy comes with the bench
     from inlayfit.document.state import State
 
 _SIGNAL_LOOK_MS = 500
-_SWITCH_S = 0.001
+SWITCH_S = 0.001
 """How long the solving thread may keep the interpreter while the window waits; Python's usual 5 ms show."""
 
 
@@ -95,7 +95,7 @@ def _placement() -> QSettings:
 def run(files: Sequence[str]) -> int:
     """Open the window on files; answers the exit code. Hands over to a running program if there is one."""
     paths = [Path(name) for name in files]
-    sys.setswitchinterval(_SWITCH_S)
+    sys.setswitchinterval(SWITCH_S)
     program = Program(["inlayfit"])
     if may_be_running() and _handed_over(paths):
         return 0

@@ -8,6 +8,7 @@ it leaves no trace. During a gesture `shown` runs ahead of `state`.
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -204,12 +205,12 @@ class Session(QObject):
 
     def preview(self, edit: Edit, *, initiator: object | None = None) -> None:
         """Show what an edit would do, without doing it; the gesture goes on until finished or cancelled."""
-        self._in_gesture = True
+        self._set_gesture(True)
         self._show(edit.state, is_preview=True, initiator=initiator)
 
     def finish_gesture(self, edit: Edit, *, initiator: object | None = None) -> None:
         """End a gesture by doing its edit, as one undo step; no step if nothing changed."""
-        self._in_gesture = False
+        self._set_gesture(False)
         if edit.state == self._state:
             self._show(self._state, initiator=initiator)
         else:
@@ -218,7 +219,7 @@ class Session(QObject):
     def cancel_gesture(self) -> None:
         """End a gesture as if it had not been."""
         if self._in_gesture:
-            self._in_gesture = False
+            self._set_gesture(False)
             self._show(self._state)
 
     @property
@@ -230,7 +231,7 @@ class Session(QObject):
         self, state: State, *, project: Path | None = None, title: str = "", modified: bool = False
     ) -> None:
         """Open another document in the place of this one; its undo starts empty."""
-        self._in_gesture = False
+        self._set_gesture(False)
         self._project, self._title = project, title
         self._known = MappingProxyType({})
         self.undo_stack.clear()
@@ -285,6 +286,15 @@ class Session(QObject):
         self._solve(self._shown, is_preview=False)
 
     # --- inside
+
+    def _set_gesture(self, on: bool) -> None:
+        """Begin or end a gesture. While it lasts, what was there before is not searched for garbage.
+
+        A search of everything stops the window for 50 ms and more; what a gesture makes is searched as ever.
+        """
+        if on is not self._in_gesture:
+            self._in_gesture = on
+            (gc.freeze if on else gc.unfreeze)()
 
     def _put(self, state: State) -> None:
         """Make a state the document: the one door for edits, undo and redo."""

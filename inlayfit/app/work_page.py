@@ -15,7 +15,7 @@ from inlayfit.app.core_words import core
 from inlayfit.app.documents import Documents
 from inlayfit.app.map_link import MapLink
 from inlayfit.app.opening import ReadDrawing
-from inlayfit.app.pace import Pace
+from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.panels.checks_panel import ChecksPanel
 from inlayfit.app.panels.legend import Legend
 from inlayfit.app.panels.map_overlays import OverlayButtons
@@ -63,6 +63,7 @@ class WorkPage(QWidget):
         self._strip = strip
         self._searches = False
         self._reading = Pace(self._show_words, parent=self)
+        self._looking = Pace(self._show_spot, every_ms=2 * FRAME_MS, parent=self)
         self._scenes = SceneSource()
         self.checks: tuple[Check, ...] = ()
         self._make_parts()
@@ -173,7 +174,7 @@ class WorkPage(QWidget):
         self.map.set_unit(state.unit)
 
     def _show_results(self, state: State) -> None:
-        """The latest answer: the map and the loupe at once, what is to be read no faster than it can be."""
+        """The latest answer: on the map at once, elsewhere no faster than it can be followed."""
         session, solution = self._session, self._session.solution
         scene = self._scenes.scene(state, solution)
         self.map.set_scene(scene)
@@ -184,11 +185,14 @@ class WorkPage(QWidget):
         shown = scene.fitting(lead)
         if shown is not None and self.map.chosen_spot is None and shown.spots:
             self.map.set_chosen_spot(session.spot, into_view=False)
-        self.spot.show_fitting(shown)
-        if solution.is_preview:
-            self._reading.ask()
-        else:
-            self._reading.now()
+        for pace in (self._looking, self._reading):
+            if solution.is_preview:
+                pace.ask()
+            else:
+                pace.now()
+
+    def _show_spot(self) -> None:
+        self.spot.show_fitting(self.map.chosen_fitting)
 
     def _show_words(self) -> None:
         """What the latest answer means, in words and lengths."""

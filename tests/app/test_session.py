@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import gc
 import random
 from collections.abc import Callable
 from dataclasses import replace
@@ -191,3 +192,16 @@ def test_a_preview_has_its_roughing_pass_only_if_that_is_looked_at(session: Sess
         assert session.solution.is_preview
         assert (preview.plug.rough is not None) is looked_at
     session.cancel_gesture()
+
+
+def test_garbage_is_searched_among_old_things_again_after_a_gesture(session: Session) -> None:
+    session.start(discs(1))
+    before = gc.get_freeze_count()
+    for edit in (set_clearance(session.state, 0.04), set_clearance(session.state, 0.05)):
+        session.preview(edit)
+        assert gc.get_freeze_count() > before
+    session.cancel_gesture()
+    assert gc.get_freeze_count() == before
+    session.preview(set_clearance(session.state, 0.05))
+    session.finish_gesture(set_clearance(session.state, 0.05))
+    assert gc.get_freeze_count() == before

@@ -131,6 +131,7 @@ class Watch(QObject):
 
     window: MainWindow
     stages: Stages
+    asked_um: list[int]
     shown: list[tuple[float, int, int]] = field(default_factory=list)
     frames: int = 0
     map_frames: int = 0
@@ -206,7 +207,16 @@ class Watch(QObject):
                 self._last_answer = solution
                 self.answers += 1
             self._map_moves = self._moves_in(solution.state)
-        self.shown.append((time.perf_counter(), self._map_moves, self._moves))
+        self.shown.append((time.perf_counter(), self._map_moves, self._moves_made()))
+
+    def _moves_made(self) -> int:
+        """How many moves the handle has made."""
+        value = self.window.work.ruler.ruler.value()
+        made = self.shown[-1][2] if self.shown else 0
+        for number in range(self._moves, made, -1):
+            if self.asked_um[number - 1] == value:
+                return number
+        return made
 
     def _moves_in(self, state: State) -> int:
         """How many moves had been made when this state was shown first."""
@@ -267,7 +277,7 @@ def drag(
     window: MainWindow, hand: Hand, stages: Stages, turn: Callable[[Callable[[], bool]], None]
 ) -> Account:
     """Let the hand drag; `turn` turns the event loop until its argument says so. The gesture stays open."""
-    watch = Watch(window, stages)
+    watch = Watch(window, stages, [um for _, um in hand.moves])
     whole, own, begin = time.process_time(), time.thread_time(), time.perf_counter()
     watch.start()
     hand.start()

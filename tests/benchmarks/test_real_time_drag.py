@@ -8,6 +8,7 @@ they depend on the machine; without --benchmark-enable a short drag shows that w
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -15,6 +16,7 @@ import pytest
 from PySide6.QtCore import QCoreApplication
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.main import SWITCH_S
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document.sample import sample_state
@@ -27,6 +29,8 @@ SECONDS = 3
 
 @pytest.fixture
 def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
+    before = sys.getswitchinterval()
+    sys.setswitchinterval(SWITCH_S)
     made = MainWindow(Session(), recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
     made.resize(1440, 852)
     made.show()
@@ -34,6 +38,7 @@ def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
     made.documents.close()
     made.session.close()
     made.hide()
+    sys.setswitchinterval(before)
 
 
 Turn = Callable[[Callable[[], bool]], None]
@@ -58,7 +63,7 @@ def test_a_drag_in_real_time(
         pytest.skip("only measured")
     session = window.session
     session.start(sample_state(State()) if what == "sample" else lobed(int(what)))
-    qtbot.waitUntil(lambda: not session.is_stale, timeout=60_000)
+    qtbot.waitUntil(lambda: not session.is_stale and not session.examiner.is_busy, timeout=120_000)
 
     def turn(done: Callable[[], bool]) -> None:
         qtbot.waitUntil(done, timeout=120_000)

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
-from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.length_box import LengthBox
@@ -26,7 +25,6 @@ class RulerBar(QWidget):
         self.setObjectName("ruler")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._session = session
-        self._following = Pace(self._follow, every_ms=FRAME_MS, parent=self)
         title = QLabel(self.tr("Fit ruler"))
         title.setFont(theme.font(theme.TITLE))
         self._what = QLabel()
@@ -70,15 +68,11 @@ class RulerBar(QWidget):
         self.setFixedHeight(108 if compact else 124)
 
     @Slot(float)
-    def _on_ruler_value_dragging(self, _clearance_mm: float) -> None:
+    def _on_ruler_value_dragging(self, clearance_mm: float) -> None:
+        if self._session.state.lead is None:
+            return
         if self.ruler.is_dragging:
-            self._following.ask()
-
-    def _follow(self) -> None:
-        """Show what the handle stands at, unless it was let go or taken back meanwhile."""
-        if self.ruler.is_dragging and self._session.state.lead is not None:
-            edit = set_clearance(self._session.state, self.ruler.clearance_mm)
-            self._session.preview(edit, initiator=self)
+            self._session.preview(set_clearance(self._session.state, clearance_mm), initiator=self)
 
     @Slot(float)
     def _on_ruler_value_released(self, clearance_mm: float) -> None:

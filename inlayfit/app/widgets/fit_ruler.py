@@ -4,6 +4,8 @@ Keys: arrows 1 µm, Shift+arrows 10 µm, Page Up and Down 50 µm, Home and End t
 moves a tenth as far; Esc during a drag takes it back. The suggestion is a hollow caret that nothing moves but
 its owner.
 
+The handle follows a drag as often as a screen shows it, however often the mouse reports.
+
 A drag, or a key held down, is one gesture: `value_dragging` on the way, and once at its end `value_released`,
 or `taken_back` if it ended where it began.
 """
@@ -17,6 +19,7 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QWheelE
 from PySide6.QtWidgets import QSlider, QToolTip, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.widgets.feel_words import feel_test, feel_word
 from inlayfit.app.widgets.paint_ruler import RulerLook, RulerPainter, band_rect, um_at, x_of
 from inlayfit.app.widgets.ruler_marks import Bracket, TrialFlag
@@ -51,6 +54,7 @@ class FitRuler(QSlider):
         self._gesture_start: int | None = None
         self._drag_from: tuple[float, float] | None = None
         self._painter = RulerPainter()
+        self._following = Pace(self._follow, every_ms=FRAME_MS, parent=self)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setRange(LOWEST_UM, HIGHEST_UM)
         self.setSingleStep(_STEP_UM)
@@ -137,6 +141,7 @@ class FitRuler(QSlider):
             self._gesture_start = self.value()
 
     def _end_gesture(self) -> None:
+        self._follow()
         start, self._gesture_start = self._gesture_start, None
         self._drag_from = None
         self.setSliderDown(False)
@@ -178,7 +183,12 @@ class FitRuler(QSlider):
         here = event.position().x()
         moved = um + (um_at(self._look(), here) - um_at(self._look(), x)) * (_FINE if fine else 1.0)
         self._drag_from = (here, min(max(moved, float(self.minimum())), float(self.maximum())))
-        self.setValue(round(moved))
+        self._following.ask()
+
+    def _follow(self) -> None:
+        """Bring the handle to where it was dragged."""
+        if self._drag_from is not None:
+            self.setValue(round(self._drag_from[1]))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if event.button() == Qt.MouseButton.LeftButton and self._drag_from is not None:

@@ -74,7 +74,8 @@ def test_a_drag_is_one_gesture(ruler: FitRuler) -> None:
     assert ruler.is_dragging
     assert not released
     QTest.mouseRelease(ruler, LEFT, pos=start + QPoint(40, 0))
-    assert len(dragging) == 5
+    assert 1 <= len(dragging) <= 5, "as often as a screen shows it, not as often as the mouse reports"
+    assert dragging[-1] == ruler.clearance_mm
     assert released == [ruler.clearance_mm]
     assert all(abs(mm * 1000 - round(mm * 1000)) < 1e-9 for mm in dragging)
 
