@@ -32,6 +32,7 @@ def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
     before = sys.getswitchinterval()
     sys.setswitchinterval(SWITCH_S)
     made = MainWindow(Session(), recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
+    made.session.setParent(made)
     made.resize(1440, 852)
     made.show()
     yield made

@@ -31,6 +31,8 @@ _STEP_UM, _LARGE_STEP_UM, _PAGE_UM = 1, 10, 50
 _SNAP_PX = 5.0
 _FINE = 0.1
 _NOTCH = 120
+_HOVERING = (QEvent.Type.HoverEnter, QEvent.Type.HoverMove, QEvent.Type.HoverLeave)
+"""A slider paints itself anew at each of these; this one looks the same under the pointer."""
 
 
 class FitRuler(QSlider):
@@ -241,6 +243,8 @@ class FitRuler(QSlider):
         event.accept()
 
     def event(self, event: QEvent) -> bool:
+        if event.type() in _HOVERING:
+            return True
         if event.type() == QEvent.Type.ToolTip:
             self._show_tool_tip(event)
             return True

@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -220,3 +220,22 @@ def test_the_wheel_moves_it_only_with_the_keyboard(ruler: FitRuler, qtbot: QtBot
     qtbot.waitUntil(ruler.hasFocus)
     turn()
     assert ruler.value() == 31
+
+
+def test_the_pointer_over_the_ruler_paints_nothing(ruler: FitRuler, qtbot: QtBot) -> None:
+    ruler.show()
+    qtbot.wait(30)
+    painted: list[int] = []
+
+    class Paints(QObject):
+        def eventFilter(self, _part: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
+            painted.extend([1] if event.type() == QEvent.Type.Paint else [])
+            return False
+
+    watch = Paints()
+    ruler.installEventFilter(watch)
+    for x in range(20, 260, 10):
+        QTest.mouseMove(ruler, QPoint(x, 48))
+        qtbot.wait(1)
+    qtbot.wait(30)
+    assert not painted
