@@ -4,13 +4,17 @@
 drops the one that waits; answers come back on the window's thread, in order, and never from a request
 that a newer one has overtaken. A *patient* request lets the running one finish first and takes the
 waiting place: a picture that follows a slider then always moves, however fast the hand is.
+
+While any work runs no garbage is searched. A search ends what it finds in whatever thread it comes up, and
+what belongs to Qt may be ended in the window's thread only.
 """
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from typing import Any, TypeAlias
+from typing import Any, ClassVar, TypeAlias
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal, Slot
 
@@ -34,6 +38,27 @@ class _Request:
     number: int
     work: Work
     progress: Progress = field(default_factory=Progress)
+
+
+class _GarbageHold:
+    """Keeps garbage from being searched while the work of one task runs. For the window's thread only."""
+
+    _holding: ClassVar[set[_GarbageHold]] = set()
+    _was_searching: ClassVar[bool] = True
+
+    def begin(self) -> None:
+        """Work is about to start."""
+        if not self._holding:
+            _GarbageHold._was_searching = gc.isenabled()
+            gc.disable()
+        self._holding.add(self)
+
+    def end(self) -> None:
+        """Work has ended, or nobody will ever ask for its answer."""
+        if self in self._holding:
+            self._holding.remove(self)
+            if not self._holding and self._was_searching:
+                gc.enable()
 
 
 class _Run(QRunnable):
@@ -78,6 +103,8 @@ class LatestTask(QObject):
         self._running: _Request | None = None
         self._waiting: _Request | None = None
         self._closed = False
+        self._hold = _GarbageHold()
+        self.destroyed.connect(self._hold.end)
 
     @property
     def is_busy(self) -> bool:
@@ -113,9 +140,11 @@ class LatestTask(QObject):
         self.cancel()
         self._pool.waitForDone()
         self._running = None
+        self._hold.end()
 
     def _start(self, request: _Request) -> None:
         self._running = request
+        self._hold.begin()
         self._pool.start(_Run(request, self._post))
 
     @Slot(int, float, str)
@@ -132,6 +161,8 @@ class LatestTask(QObject):
         waiting, self._waiting = self._waiting, None
         if waiting is not None:
             self._start(waiting)
+        else:
+            self._hold.end()
         self._deliver(ended, answer, error)
         if self._running is None:
             self.busy_changed.emit(False)

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import gc
 import threading
 from collections.abc import Iterator
 
@@ -141,3 +142,51 @@ def test_progress_of_the_running_request_is_passed_on(task: LatestTask, qtbot: Q
     with qtbot.waitSignal(task.finished):
         task.submit(steps)
     assert heard == [(0.25, "a"), (0.5, "b")]
+
+
+class Knot:
+    """Garbage that only a search can find."""
+
+    def __init__(self) -> None:
+        self.other = self
+
+
+def test_garbage_is_never_searched_by_a_working_thread(task: LatestTask, qtbot: QtBot) -> None:
+    """What belongs to Qt may be garbage, and ending it in another thread ends the program."""
+    searched: set[int] = set()
+
+    def note(phase: str, _info: dict[str, int]) -> None:
+        searched.add(threading.get_ident())
+
+    def litter(_progress: Progress) -> int:
+        return len([Knot() for _ in range(20_000)])
+
+    gc.callbacks.append(note)
+    try:
+        with qtbot.waitSignal(task.finished):
+            task.submit(litter)
+        qtbot.waitUntil(lambda: not task.is_busy)
+        assert [Knot() for _ in range(20_000)]
+    finally:
+        gc.callbacks.remove(note)
+    assert searched == {threading.get_ident()}
+
+
+def test_garbage_is_searched_again_once_all_work_has_ended(qtbot: QtBot) -> None:
+    tasks = [LatestTask(), LatestTask(), LatestTask()]
+    gates = [Gate(n) for n in range(3)]
+    for task, gate in zip(tasks, gates, strict=True):
+        task.submit(gate)
+        task.submit(gate, patient=True)
+        assert gate.started.wait(5)
+        assert not gc.isenabled()
+    for number, (task, gate) in enumerate(zip(tasks, gates, strict=True)):
+        with qtbot.waitSignal(task.busy_changed):
+            gate.opened.set()
+        assert gc.isenabled() is (number == 2)
+    lost = LatestTask()
+    lost.submit(lambda _p: None)
+    lost.deleteLater()
+    qtbot.waitUntil(gc.isenabled)
+    for task in tasks:
+        task.close()
