@@ -4345,6 +4345,21 @@
   </message>
  </context>
  <context>
+  <name>outlines</name>
+  <message>
+   <source>1 hole</source>
+   <translation>1 Loch</translation>
+  </message>
+  <message>
+   <source>{0} holes</source>
+   <translation>{0} Löcher</translation>
+  </message>
+  <message>
+   <source>layer {0}</source>
+   <translation>Ebene {0}</translation>
+  </message>
+ </context>
+ <context>
   <name>PartsView</name>
   <message>
    <source>Share of parts with the wanted feel</source>

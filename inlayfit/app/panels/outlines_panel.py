@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSignalBlocker, Qt, Slot
+from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from inlayfit.app.panels.outline_row import (
@@ -13,6 +13,7 @@ from inlayfit.app.panels.outline_row import (
     outline_picture,
 )
 from inlayfit.app.session import Change, Session
+from inlayfit.app.words import counted
 from inlayfit.document.edits import choose, rename_outline
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
@@ -100,6 +101,10 @@ class OutlinesPanel(QWidget):
 def _description(outline: Outline, state: State) -> str:
     x0, y0, x1, y1 = outline.region.bounds
     size = f"{format_length(x1 - x0, state.unit, with_unit=False)} × {format_length(y1 - y0, state.unit)}"
-    holes = outline.region.hole_count
-    words = [size, "" if not holes else f"{holes} hole{'s' * (holes > 1)}", f"layer {outline.layer}"]
+    holes = counted(outline.region.hole_count, _tr("1 hole"), _tr("{0} holes"))
+    words = [size, holes if outline.region.hole_count else "", _tr("layer {0}").format(outline.layer)]
     return ", ".join(word for word in words if word)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("outlines", text)
