@@ -155,7 +155,7 @@ def _told(
         asked.out,
         export_options(asked, has_kerf=_has_kerf(question), milling=question.workshop.milling),
         source=asked.file,
-        other_sources=[] if asked.plug_drawing is None else [asked.plug_drawing],
+        other_sources=[file for file in (asked.plug_drawing, asked.readings) if file is not None],
         drawing_findings=findings,
         details={
             each.name: details_json(each.fit, seat=each.seat, plug_outline=each.plug_outline, model=model)

@@ -15,6 +15,7 @@ from pathlib import Path
 from inlayfit.bench.milling import Milling
 from inlayfit.commands.asking import Parser, add_drawing, length, number, parser
 from inlayfit.commands.export_options import add_writing
+from inlayfit.commands.files import check_is_file
 from inlayfit.commands.import_options import VALUE_OPTIONS as IMPORT_VALUES
 from inlayfit.commands.import_options import add_reading, add_sizes
 from inlayfit.errors import SpecError
@@ -29,8 +30,8 @@ line runs half a kerf off the finished edge, on the side of the waste."""
 
 
 @dataclass(frozen=True, slots=True)
-class _Length:
-    """One option that takes a length."""
+class _Value:
+    """One option that takes a length, or a plain number where its metavar is N."""
 
     flag: str
     metavar: str
@@ -39,42 +40,43 @@ class _Length:
 
 
 _HALVES = (
-    _Length("--clearance", "C", "gap at one wall; negative is interference", required=True),
-    _Length("--pocket-cutter", "D", "measured diameter; 0 for a beam or blade", required=True),
-    _Length("--plug-cutter", "D", "measured diameter; 0 for a beam or blade", required=True),
-    _Length("--thin", "T", "warn of walls and necks thinner than this"),
+    _Value("--clearance", "C", "gap at one wall; negative is interference", required=True),
+    _Value("--pocket-cutter", "D", "measured diameter; 0 for a beam or blade", required=True),
+    _Value("--plug-cutter", "D", "measured diameter; 0 for a beam or blade", required=True),
+    _Value("--thin", "T", "warn of walls and necks thinner than this"),
 )
 _CORNERS = (
-    _Length("--pocket-corner-cutter", "D", "smaller cutter for what the pocket's leaves in corners"),
-    _Length("--plug-corner-cutter", "D", "smaller cutter for what the plug's leaves in corners"),
-    _Length("--pocket-edge-break", "W", "width of the chamfer on the pocket's rim"),
-    _Length("--plug-edge-break", "W", "width of the chamfer on the plug's lower edge"),
+    _Value("--pocket-corner-cutter", "D", "smaller cutter for what the pocket's leaves in corners"),
+    _Value("--plug-corner-cutter", "D", "smaller cutter for what the plug's leaves in corners"),
+    _Value("--pocket-edge-break", "W", "width of the chamfer on the pocket's rim"),
+    _Value("--plug-edge-break", "W", "width of the chamfer on the plug's lower edge"),
 )
 _CUTTING = (
-    _Length("--finishing-allowance", "A", "stock a roughing pass leaves, per side"),
-    _Length("--pocket-allowance", "A", "the same for the pocket alone"),
-    _Length("--plug-allowance", "A", "the same for the plug alone"),
-    _Length("--floor-allowance", "A", "stock left on the floor for a last pass"),
-    _Length("--depth", "D", "depth of the cut"),
-    _Length("--depth-per-pass", "D", "most that one pass takes"),
-    _Length("--floor-fillet", "R", "radius a worn cutter leaves between wall and floor"),
+    _Value("--finishing-allowance", "A", "stock a roughing pass leaves, per side"),
+    _Value("--pocket-allowance", "A", "the same for the pocket alone"),
+    _Value("--plug-allowance", "A", "the same for the plug alone"),
+    _Value("--floor-allowance", "A", "stock left on the floor for a last pass"),
+    _Value("--depth", "D", "depth of the cut"),
+    _Value("--depth-per-pass", "D", "most that one pass takes"),
+    _Value("--floor-fillet", "R", "radius a worn cutter leaves between wall and floor"),
 )
 _BEAM = (
-    _Length("--kerf", "K", "width of a beam's or blade's cut, see below"),
-    _Length("--kerf-taper", "T", "how much wider it is on the show side than on the bed side"),
+    _Value("--kerf", "K", "width of a beam's or blade's cut, see below"),
+    _Value("--kerf-taper", "T", "how much wider it is on the show side than on the bed side"),
 )
 _ERRORS = (
-    _Length("--cutter-nominal", "D", "diameter the path is reckoned with, if not the measured one"),
-    _Length("--cutter-varies", "E", "± with which a cutter's diameter is known"),
-    _Length("--runout", "E", "total reading of a dial gauge on the turning cutter"),
-    _Length("--repeatability", "E", "± with which the width of one half comes out again"),
-    _Length("--thickness-varies", "E", "± of the stock's thickness, for walls that lean"),
+    _Value("--cutter-nominal", "D", "diameter the path is reckoned with, if not the measured one"),
+    _Value("--cutter-varies", "E", "± with which a cutter's diameter is known"),
+    _Value("--runout", "E", "total reading of a dial gauge on the turning cutter"),
+    _Value("--repeatability", "E", "± with which the width of one half comes out again"),
+    _Value("--thickness-varies", "E", "± of the stock's thickness, for walls that lean"),
+    _Value("--temperature-varies", "N", "± in kelvin"),
+    _Value("--expansion-difference", "N", "plug less host, per kelvin"),
 )
-_READINGS = (_Length("--reading-repeats", "E", "± with which one reading comes out again"),)
-_LENGTHS = (*_HALVES, *_CORNERS, *_CUTTING, *_BEAM, *_ERRORS, *_READINGS)
-_NUMBERS = {"--temperature-varies": "± in kelvin", "--expansion-difference": "plug less host, per kelvin"}
+_READINGS = (_Value("--reading-repeats", "E", "± with which one reading comes out again"),)
+_VALUES = (*_HALVES, *_CORNERS, *_CUTTING, *_BEAM, *_ERRORS, *_READINGS)
 
-VALUE_OPTIONS = frozenset({option.flag for option in _LENGTHS} | set(_NUMBERS) | IMPORT_VALUES)
+VALUE_OPTIONS = frozenset({option.flag for option in _VALUES} | IMPORT_VALUES)
 """Options whose value may begin with a minus."""
 
 _READING = re.compile(r"\s*([xXyY])\s*[: ]\s*([^=]+)=([^=]+)")
@@ -108,18 +110,19 @@ def fit_parser(*, file_first: bool) -> Parser:
     beam.add_argument(
         "--kerf-face", choices=("show", "bed"), default="show", help="side the kerf was measured on"
     )
-    errors = _group(asking, "errors of the machine", _ERRORS)
-    for flag, text in _NUMBERS.items():
-        errors.add_argument(flag, metavar="N", help=text)
+    _group(asking, "errors of the machine", _ERRORS)
     readings = _group(asking, "a pocket that was measured", _READINGS)
     readings.add_argument(
         "--measured", action="append", metavar="'X N=M'", help="drawn and read width along X or Y; repeat"
+    )
+    readings.add_argument(
+        "--readings", type=Path, metavar="FILE", help="table of them: axis, drawn and read width a line"
     )
     add_writing(asking)
     return asking
 
 
-def _group(asking: Parser, title: str, options: tuple[_Length, ...]) -> argparse._ArgumentGroup:
+def _group(asking: Parser, title: str, options: tuple[_Value, ...]) -> argparse._ArgumentGroup:
     group = asking.add_argument_group(title)
     for option in options:
         group.add_argument(option.flag, metavar=option.metavar, help=option.help, required=option.required)
@@ -222,11 +225,30 @@ def pocket_model(asked: argparse.Namespace) -> PocketModel | None:
 
     Raises:
         SpecError: the readings cannot tell, or one is not of the form "X 40=40.052".
+        ReadError: the table of readings cannot be used.
     """
-    if not asked.measured:
+    readings = [_reading(text) for text in asked.measured or ()]
+    if asked.readings is not None:
+        readings += _table(asked.readings)
+    if not readings:
         return None
     repeats = _Lengths(asked)("--reading-repeats", REPEATABILITY_MM)
-    return fit_pocket([_reading(text) for text in asked.measured], repeatability_mm=repeats)
+    return fit_pocket(readings, repeatability_mm=repeats)
+
+
+def _table(path: Path) -> list[Reading]:
+    from inlayfit.formats.readings_read import read_readings
+
+    check_is_file(path)
+    where = f"--readings, line {{}} of “{path.name}”"
+    return [
+        Reading(
+            Axis(row.axis),
+            length(row.drawn, where.format(row.line)),
+            length(row.read, where.format(row.line)),
+        )
+        for row in read_readings(path)
+    ]
 
 
 def _reading(text: str) -> Reading:

@@ -23,7 +23,6 @@ from inlayfit.drawing import Drawing, Figure
 from inlayfit.errors import HostileFileError, NoOutlineError, NotADrawingError
 from inlayfit.finding import Finding, Severity
 from inlayfit.formats.contract import ReadOptions, ReadResult
-from inlayfit.formats.dxf_open import read_file_bytes
 from inlayfit.geometry.path import Path
 from inlayfit.units import Unit
 from inlayfit.wording import Worded
@@ -54,11 +53,6 @@ def looks_like_points(data: bytes) -> bool:
         and any(_POINT.match(line) for line in content)
         and (bool(_POINT.match(content[0])) or bool(_HEADER.match(content[0])))
     )
-
-
-def read_points(path: FilePath, options: ReadOptions = _DEFAULT) -> ReadResult:
-    """Read a table of points; raises as `read_points_text`, and if the file cannot be read."""
-    return read_points_text(read_file_bytes(path), path, options)
 
 
 @dataclass(slots=True)

@@ -256,6 +256,19 @@ def test_readings_move_the_walls_and_their_residuals_are_told(pocket: Path, caps
     assert "residuals in mm: X 30: +0.000" in text
 
 
+def test_readings_come_as_a_table_too(pocket: Path, capsys: Captured) -> None:
+    table = pocket.parent / "readings.csv"
+    table.write_text("axis;drawn mm;read mm\nX;30;30,06\nX;14;14,06\nY;20;19,98\nY;12;11,98\n", "utf-8")
+    common = (*FIT, "--pocket-state", "already-cut")
+    by_table = fitted(capsys, pocket, *common, "--readings", str(table))
+    assert by_table == fitted(capsys, pocket, *common, *READINGS)
+    table.write_text("X;30;30,06\nY;2O;19,98\n", "utf-8")
+    assert (
+        main(["fit", str(pocket), *common, "--readings", str(table), "--out", str(pocket.parent / "o")]) == 2
+    )
+    assert "--readings, line 2 of “readings.csv”" in capsys.readouterr().err
+
+
 # --- one sentence ------------------------------------------------------------------------------------
 
 WRONG = [
@@ -265,6 +278,8 @@ WRONG = [
     ((*MADE, "--plug-drawing", "missing.dxf"), "no file “missing.dxf”"),
     ((*MADE, "--plug-drawing", "F", "--plug-outline", "o9"), "no outline “o9”"),
     (("--measured", "X 40"), "is not a reading"),
+    (("--readings", "missing.csv"), "no file “missing.csv”"),
+    (("--readings", "F"), "is not a reading"),
     (("--measured", "Z 40=41"), "is not a reading"),
     (("--measured", "X 4O=41"), "--measured:"),
     (("--measured", "X 40=40.01"), "X has 1 reading"),
