@@ -127,7 +127,7 @@ class SentenceBar(QWidget):
         row.addLayout(side)
         for box in self._boxes.values():
             if isinstance(box, FormBox):
-                box.popup.left_refused.connect(session.refused)
+                box.left_refused.connect(session.refused)
         session.state_changed.connect(self._on_session_state_changed)
         session.stale_changed.connect(lambda _stale: self._show(session.shown))
         self._show(session.shown)

@@ -222,6 +222,9 @@ class FormPopup(QFrame):
 class FormBox(SentenceBox):
     """A box that opens a form."""
 
+    left_refused = Signal(str)
+    """The form closed with a length that was not taken; one sentence."""
+
     def __init__(self, name: str, tip: str, make: MakeForm, parent: QWidget | None = None) -> None:
         super().__init__(name, tip, parent)
         self._make = make
@@ -233,6 +236,7 @@ class FormBox(SentenceBox):
         """The form. It is made when it is first wanted: a window shows itself sooner."""
         popup = FormPopup(self)
         popup.setAccessibleName(self.accessibleName())
+        popup.left_refused.connect(self.left_refused)
         self._fill = self._make(popup.form)
         return popup
 
