@@ -22,6 +22,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QPalette
 from PySide6.QtWidgets import QApplication, QWidget
 
+from inlayfit.document.class_styles import STYLES
 from inlayfit.shipped import shipped_folder
 
 
@@ -109,11 +110,11 @@ LIGHT = Tokens(
     host_tint="#F6EDE2",
     host_line="#6E452B",
     plug_tint="#F3DCCB",
-    bites="#260B5E",
-    tight="#5A3CB4",
-    on="#3F6C6B",
-    slack="#935600",
-    loose="#C27C00",
+    bites=STYLES[0].colour,
+    tight=STYLES[1].colour,
+    on=STYLES[2].colour,
+    slack=STYLES[3].colour,
+    loose=STYLES[4].colour,
     on_loose="#1E1C19",
     zone="#E7DFD1",
 )

@@ -1,15 +1,14 @@
-"""The inks of a picture: how classes of gap look on light ground, and the few marks a picture is made of.
+"""The inks of a picture on paper: its grounds, and the few marks it is made of, in millimetres of paper.
 
-Every class has a colour, a stroke and a letter, so that it is told apart in grey and by every eye. The
-colours stand out more the more dangerous the class is; all reach a contrast of 3:1 against the canvas
-(WCAG 2.1, 1.4.11).
+How the classes of gap look is said in `inlayfit.document.class_styles`.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from xml.etree.ElementTree import Element, SubElement
 
+from inlayfit.document import class_styles
+from inlayfit.document.class_styles import ClassStyle, Stroke
 from inlayfit.fit.classes import GapClass
 from inlayfit.geometry.path import Points
 
@@ -18,23 +17,9 @@ CANVAS, INK, SOFT = "#FBFAF7", "#23211E", "#5D574E"
 HOST, HATCH, PLUG = "#E8E2D6", "#D3C9B6", "#F1EEE7"
 
 
-@dataclass(frozen=True, slots=True)
-class ClassStyle:
-    """How a class is drawn on light ground: colour, width in mm of paper, dashes."""
+STYLES = dict(zip(GapClass, class_styles.STYLES, strict=True))
 
-    colour: str
-    width: float
-    dashes: str = ""
-    cap: str = "butt"
-
-
-STYLES = {
-    GapClass.BITES: ClassStyle("#260B5E", 1.6),
-    GapClass.TIGHT: ClassStyle("#5A3CB4", 1.3),
-    GapClass.ON: ClassStyle("#3F6C6B", 0.65),
-    GapClass.SLACK: ClassStyle("#935600", 1.3, "2.6 1.3"),
-    GapClass.LOOSE: ClassStyle("#C27C00", 1.6, "0 2.4", "round"),
-}
+_DASHES_MM = {Stroke.DASHED: "2.6 1.3", Stroke.DOTTED: "0 2.4"}
 
 
 def rectangle(
@@ -52,12 +37,12 @@ def line_data(points: Points, *, closed: bool) -> str:
 
 
 def stroke_as(element: Element, style: ClassStyle) -> None:
-    """Draw an element's line in the style of a class."""
+    """Draw an element's line in the style of a class; dots are round dashes without length."""
     element.set("stroke", style.colour)
-    element.set("stroke-width", f"{style.width:g}")
-    element.set("stroke-linecap", style.cap)
-    if style.dashes:
-        element.set("stroke-dasharray", style.dashes)
+    element.set("stroke-width", f"{style.width_mm:g}")
+    element.set("stroke-linecap", "round" if style.stroke is Stroke.DOTTED else "butt")
+    if style.stroke in _DASHES_MM:
+        element.set("stroke-dasharray", _DASHES_MM[style.stroke])
 
 
 def halo(text: Element, colour: str) -> None:

@@ -1,21 +1,12 @@
-"""How the five gap classes look: width, stroke and letter beside the colour (WCAG 2.2, 1.4.1)."""
+"""The five gap classes on the screen: their style, with the colours of the theme in force."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
 from inlayfit.app.theme import Tokens
+from inlayfit.document.class_styles import STYLES, Stroke
 from inlayfit.fit.classes import GapClass, classify
-
-
-class Stroke(Enum):
-    """How a band is drawn."""
-
-    SOLID = "solid"
-    TICKED = "solid with inward ticks"
-    DASHED = "dashed"
-    DOTTED = "dotted"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,12 +32,9 @@ class ClassLook:
         return tokens.on_loose if self.gap_class is GapClass.LOOSE else tokens.canvas
 
 
-LOOKS = (
-    ClassLook(GapClass.BITES, 5.0, Stroke.TICKED),
-    ClassLook(GapClass.TIGHT, 4.0, Stroke.SOLID),
-    ClassLook(GapClass.ON, 2.0, Stroke.SOLID),
-    ClassLook(GapClass.SLACK, 4.0, Stroke.DASHED),
-    ClassLook(GapClass.LOOSE, 5.0, Stroke.DOTTED),
+LOOKS = tuple(
+    ClassLook(gap_class, style.width_px, style.stroke)
+    for gap_class, style in zip(GapClass, STYLES, strict=True)
 )
 """In the order of `GapClass`, from bites to loose."""
 

@@ -18,7 +18,7 @@ import numpy as np
 from PySide6.QtCore import QLineF
 from PySide6.QtGui import QPainterPath, QPolygonF
 
-from inlayfit.app.canvas.class_look import LOOKS, ClassLook, Stroke
+from inlayfit.app.canvas.class_look import LOOKS, ClassLook
 from inlayfit.app.canvas.painter_paths import line_list, lines_path, points_polygon, polygon_paths
 from inlayfit.app.canvas.polylines import (
     Samples,
@@ -34,6 +34,7 @@ from inlayfit.app.canvas.polylines import (
 )
 from inlayfit.app.canvas.scene import FittingScene, GapScene, Pieces, Shape, Wall
 from inlayfit.app.canvas.view_transform import Box, ViewTransform
+from inlayfit.document.class_styles import Stroke
 from inlayfit.fit.classes import classify
 from inlayfit.geometry.path import Points
 

@@ -8,9 +8,10 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from inlayfit.app import theme
-from inlayfit.app.canvas.class_look import LOOKS, ClassLook, Stroke
+from inlayfit.app.canvas.class_look import LOOKS, ClassLook
 from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.core_words import core
+from inlayfit.document.class_styles import Stroke
 from inlayfit.fit.classes import class_edges, classify
 from inlayfit.units import Unit, format_length
 
