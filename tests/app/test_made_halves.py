@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+import time
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -20,9 +21,12 @@ from inlayfit.document import edits, made_edits
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import Fitting, State
+from inlayfit.fit import seating
 from inlayfit.fit.result import Half
+from inlayfit.fit.seating import Seat
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Seating
 from inlayfit.geometry.path import Path as Line
+from inlayfit.progress import Progress
 
 CUT = HalfState.ALREADY_CUT
 
@@ -273,3 +277,26 @@ def test_window_and_command_line_write_equal_answers(
     assert ours["fittings"][0]["orientations"]
     assert ours["fittings"][0]["bench"]["spots"]
     assert ours == theirs
+
+
+def test_a_long_search_shows_how_far_it_is_and_cancel_stops_it_at_once(
+    opened: Callable[..., MainWindow], qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def never_found(*_: object, progress: Progress, **__: object) -> Seat:
+        for step in range(10_000):
+            progress.report(step / 10_000, "seat")
+            time.sleep(0.005)
+        pytest.fail("nobody stopped the search")
+
+    window = opened(_pair())
+    monkeypatch.setattr(seating, "seat", never_found)
+    session, strip = window.session, window.strip
+    asked = made_edits.give_plug(session.state, "o2").state
+    session.do(lambda s: made_edits.give_plug(s, "o2"))
+    qtbot.waitUntil(strip.cancel_button.isVisible, timeout=5_000)
+    qtbot.waitUntil(lambda: "seat of the plug" in strip.message, timeout=5_000)
+    strip.cancel_button.click()
+    qtbot.waitUntil(lambda: not session.solver.is_busy, timeout=200)
+    qtbot.waitUntil(lambda: not strip.cancel_button.isVisible(), timeout=1_000)
+    assert session.state == asked
+    assert [check.finding.code for check in window.work.checks][:1] == ["seat-not-searched"]

@@ -107,6 +107,10 @@ class ScatterView(QWidget):
         zone = [self._x(limit) for limit in picture.zone_mm]
         band = QRectF(zone[0], _AXIS_Y - 18, zone[1] - zone[0], 36)
         painter.fillRect(band, theme.colour(look.zone))
+        painter.setPen(QPen(theme.colour(look.edge), 1))
+        for x, limit in zip(zone, picture.zone_mm, strict=True):
+            if math.isfinite(limit):
+                painter.drawLine(QPointF(x, band.top()), QPointF(x, band.bottom()))
         painter.setFont(theme.font(theme.CAPTION))
         painter.setPen(theme.colour(look.muted))
         metrics = QFontMetricsF(painter.font())
