@@ -22,7 +22,8 @@ QMenuBar {{ background: {window}; padding: 0 12px; }}
 QToolButton#over {{ background: {panel}; color: {text}; border: 1px solid {edge};
   border-radius: {radius}px; padding: 3px 9px; min-height: 18px; }}
 QToolButton#over:hover {{ background: {hover}; }}
-QToolButton#over:checked {{ background: {accent_soft}; border-color: {focus}; }}
+QToolButton#over:checked {{ background: {accent_soft}; border-color: {focus}; border-bottom-width: 3px;
+  padding-bottom: 1px; }}
 QToolButton#over:focus {{ border: 2px solid {focus}; padding: 2px 8px; }}
 QPushButton#recent {{ min-height: 72px; max-height: 72px; padding: 0; border: none; }}
 #row {{ border-bottom: 1px solid {hairline}; }}

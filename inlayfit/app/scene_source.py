@@ -25,14 +25,14 @@ class SceneSource:
         self._marks = source, marks
 
     def scene(self, state: State, solution: Solution) -> GapScene:
-        """Chosen outlines as fittings, the lead first; all others as outlines to choose."""
+        """Chosen outlines as fittings, the lead first; all others as outlines to choose.
+
+        A fitting of which the cutters leave nothing is shown as it was drawn: one must see what is wrong.
+        """
         fittings: list[FittingScene] = []
-        without: list[str] = []
         for fitting in state.chosen_fittings:
             answer = solution.solved.get(fitting.outline_id)
-            if answer is None or answer.scene is None:
-                without.append(fitting.outline_id)
-            else:
+            if answer is not None and answer.scene is not None and not _is_nothing(answer.scene):
                 fittings.append(_lettered(answer.scene, fitting))
         shown = {scene.key for scene in fittings}
         shown |= _seated_plugs(state, shown)
@@ -53,6 +53,10 @@ class SceneSource:
     def _forget(self, state: State) -> None:
         there = {id(outline) for outline in state.outlines}
         self._shapes = {key: kept for key, kept in self._shapes.items() if key in there}
+
+
+def _is_nothing(scene: FittingScene) -> bool:
+    return scene.pocket.is_empty and scene.plug.is_empty
 
 
 def _seated_plugs(state: State, shown: set[str]) -> set[str]:

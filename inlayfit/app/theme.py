@@ -53,6 +53,7 @@ class Tokens:
         bites, tight, on, slack, loose: the gap classes.
         on_loose: lettering on `loose`; on the other four it is the canvas colour.
         zone: every second zone of the fit ruler.
+        grid: lines behind a picture, and signs of what cannot be used now; weaker than any wall.
     """
 
     window: str
@@ -82,6 +83,7 @@ class Tokens:
     loose: str
     on_loose: str
     zone: str
+    grid: str
 
     @property
     def gap_colours(self) -> tuple[str, str, str, str, str]:
@@ -117,6 +119,7 @@ LIGHT = Tokens(
     loose=STYLES[4].colour,
     on_loose="#1E1C19",
     zone="#E7DFD1",
+    grid="#DAD3C6",
 )
 
 DARK = Tokens(
@@ -147,6 +150,7 @@ DARK = Tokens(
     loose="#96601A",
     on_loose="#FFFFFF",
     zone="#2B2E32",
+    grid="#353A40",
 )
 
 HIGH_CONTRAST = Tokens(
@@ -177,6 +181,7 @@ HIGH_CONTRAST = Tokens(
     loose="#AC6F1E",
     on_loose="#FFFFFF",
     zone="#26292D",
+    grid="#4E565E",
 )
 
 _KEPT, _KEPT_WIDTHS = 256, 4096

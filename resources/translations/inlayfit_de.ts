@@ -3021,6 +3021,18 @@
    <translation>Geben Sie zwei Zahlen je Zeile an, etwa 12.5, 40.</translation>
   </message>
   <message>
+   <source>“{name}” is too large for a table of readings; check the file.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>“{name}” holds no readings; give one a line, such as X, 40, 40.052.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Line {line} of “{name}” is not a reading; give axis, drawn width and width read, such as X, 40, 40.052.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{label} is painted with a gradient.</source>
    <translation>{label} ist mit einem Verlauf gefüllt.</translation>
   </message>

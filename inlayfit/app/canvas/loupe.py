@@ -265,7 +265,7 @@ def _path(rings: tuple[Points, ...], view: LoupeView) -> QPainterPath:
 
 def _paint_grid(painter: QPainter, view: LoupeView, area: QRectF, look: Tokens) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-    painter.setPen(QPen(colour(look.hairline), 1))
+    painter.setPen(QPen(colour(look.grid), 1))
     x0, y0, x1, y1 = view.view.box_mm(area.width(), area.height())
     lines = []
     for number in range(math.ceil(x0 / view.square_mm), math.floor(x1 / view.square_mm) + 1):

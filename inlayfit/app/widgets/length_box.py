@@ -266,7 +266,7 @@ class LengthBox(QAbstractSpinBox):
         for part, down, flag in arrows:
             centre = QPointF(middle, part * self.height() - 0.5 * down)
             usable = self.isEnabled() and bool(enabled & flag)
-            painter.setPen(QPen(colour(look.text if usable else look.hairline), 1.4))
+            painter.setPen(QPen(colour(look.text if usable else look.grid), 1.4))
             for side in (-3.5, 3.5):
                 painter.drawLine(centre + QPointF(side, -1.75 * down), centre + QPointF(0, 1.75 * down))
 

@@ -19,6 +19,7 @@ from inlayfit.units import Unit, format_length
 
 _SIDE_PX = 14.0
 _BAND_TOP, _BAND_HEIGHT = 34.0, 28.0
+_WORD_ROOM = 10
 _HANDLE_WIDTH, _HANDLE_HEIGHT, _HANDLE_ROOM = 16.0, 22.0, 12.0
 _SHAPE_PX = 14.0
 _NARROW_PX = 56.0
@@ -143,14 +144,17 @@ def _paint_zones(painter: QPainter, look: RulerLook, tokens: Tokens) -> None:
 def _paint_word(painter: QPainter, zone: QRectF, feel: Feel, look: RulerLook, tokens: Tokens) -> None:
     chosen = feel is _here(look)
     size = theme.TITLE if chosen else theme.BASE
-    painter.setFont(theme.font(size))
     painter.setPen(colour(tokens.text if chosen else tokens.muted))
-    word = feel_word(feel)
-    needed = theme.text_width(word, size) + 10
     free = _widest_free_part(zone, look)
-    if free.width() < needed:
-        word = word[0] if free.width() >= 14 else ""
-    painter.drawText(free, Qt.AlignmentFlag.AlignCenter, word)
+    word = feel_word(feel)
+    two_lines = word.replace(" ", "\n")
+    ways = ((word, size, _WORD_ROOM), (word, theme.CAPTION, 2), (two_lines, theme.CAPTION, 2))
+    for words, lettering, room in ways:
+        widest = max(theme.text_width(line, lettering) for line in words.splitlines())
+        if widest + room <= free.width():
+            painter.setFont(theme.font(lettering))
+            painter.drawText(free, Qt.AlignmentFlag.AlignCenter, words)
+            return
 
 
 def _widest_free_part(zone: QRectF, look: RulerLook) -> QRectF:
