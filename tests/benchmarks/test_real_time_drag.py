@@ -8,16 +8,12 @@ they depend on the machine; without --benchmark-enable a short drag shows that w
 
 from __future__ import annotations
 
-import sys
-from collections.abc import Callable, Iterator
-from pathlib import Path
+from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import QCoreApplication
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app.main import SWITCH_S
-from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document.sample import sample_state
 from inlayfit.document.state import State
@@ -25,21 +21,6 @@ from tests.benchmarks.lobes import lobed
 from tests.benchmarks.real_time import HAND_HZ, Account, Hand, Stages, drag, staged, swept
 
 SECONDS = 3
-
-
-@pytest.fixture
-def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
-    before = sys.getswitchinterval()
-    sys.setswitchinterval(SWITCH_S)
-    made = MainWindow(Session(), recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
-    made.session.setParent(made)
-    made.resize(1440, 852)
-    made.show()
-    yield made
-    made.documents.close()
-    made.session.close()
-    made.hide()
-    sys.setswitchinterval(before)
 
 
 Turn = Callable[[Callable[[], bool]], None]

@@ -8,8 +8,6 @@ the pace. `extra_info` says how much processor time each thread took a step, in 
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEventLoop
@@ -17,7 +15,6 @@ from PySide6.QtWidgets import QApplication
 from pytest_benchmark.fixture import BenchmarkFixture
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document.edits import set_clearance
 from inlayfit.document.sample import sample_state
@@ -25,17 +22,6 @@ from inlayfit.document.state import State
 from tests.benchmarks.lobes import lobed
 
 STEPS = 20
-
-
-@pytest.fixture
-def window(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
-    made = MainWindow(Session(), recent=tmp_path / "recent.json", settings_file=tmp_path / "settings.json")
-    made.resize(1440, 852)
-    made.show()
-    yield made
-    made.documents.close()
-    made.session.close()
-    made.hide()
 
 
 @pytest.mark.parametrize("what", ["sample", "2000", "10000"])
