@@ -20,6 +20,7 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import GeometryCollection, LinearRing, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -33,6 +34,7 @@ _DROPPED_SHARE = 0.01  # of the distance: GEOS may drop the far end of a shorter
 _SLACK_SHARE = 1e-4
 _ROUNDED_CHORDS = 2.25  # GEOS rounds the number of chords of an arc: one may span 1.5 steps, 1.5² the sagitta
 _FALSE_ARCS = 4.0  # a true hole or piece lies no nearer than this many arc tolerances less than the distance
+_ASKED_VERTICES = 8
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
@@ -60,8 +62,7 @@ def _without_false_holes(grown: Region, region: Region, near: float) -> Region:
     if grown.hole_count == 0:
         return grown
     holes = [hole for polygon in grown.polygons for hole in polygon.interiors]
-    shapely.prepare(region.shape)
-    false = shapely.dwithin(region.shape, holes, near)
+    false = _reach_nearer(holes, region, near)
     if not false.any():
         return grown
     filled = [Polygon(hole) for hole, is_false in zip(holes, false.tolist(), strict=True) if is_false]
@@ -72,11 +73,26 @@ def _without_false_pieces(shrunk: Region, region: Region, near: float) -> Region
     """The mirror image: pieces dropped that lie nearer to the wall than it was moved in."""
     if len(shrunk.polygons) < 2:
         return shrunk
+    false = _reach_nearer([polygon.exterior for polygon in shrunk.polygons], region, near)
+    kept = [
+        polygon for polygon, is_false in zip(shrunk.polygons, false.tolist(), strict=True) if not is_false
+    ]
+    return Region(MultiPolygon(kept)) if false.any() else shrunk
+
+
+def _reach_nearer(rings: list[LinearRing], region: Region, near: float) -> NDArray[np.bool_]:
+    """Whether each ring comes nearer than that to the region's wall, asked of a few of its vertices.
+
+    A ring that is false is so all round: it lies where two offset curves have crossed.
+    """
+    lines = [shapely.get_coordinates(ring) for ring in rings]
+    asked = [line[:: -(-len(line) // _ASKED_VERTICES)] for line in lines]
     edge = shapely.boundary(region.shape)
     shapely.prepare(edge)
-    false = shapely.dwithin(edge, [polygon.exterior for polygon in shrunk.polygons], near).tolist()
-    kept = [polygon for polygon, is_false in zip(shrunk.polygons, false, strict=True) if not is_false]
-    return Region(MultiPolygon(kept)) if any(false) else shrunk
+    nearer = shapely.dwithin(edge, shapely.points(np.vstack(asked)), near)
+    firsts = np.cumsum([0, *(len(line) for line in asked[:-1])])
+    found: NDArray[np.bool_] = np.logical_or.reduceat(nearer, firsts)
+    return found
 
 
 def _guarded(shape: MultiPolygon, apart: float) -> MultiPolygon:
