@@ -128,7 +128,8 @@ class Documents(QObject):
         self._queue, self._used_as = list(files[1:]), used_as
         self._wish = _Wish(adds=adds and not self._session.state.is_empty, is_plug=self._lacks(used_as))
         self._tried = files[0]
-        self.opener.open(files[0], used_as=used_as, how=self._how())
+        how = self._how_plug_is_read() if self._wish.is_plug else self._how()
+        self.opener.open(files[0], used_as=used_as, how=how)
 
     def open_plug_with_prompt(self) -> None:
         """Ask for the drawing of the made plug of the leading pocket, and take the plug from it."""
@@ -136,7 +137,11 @@ class Documents(QObject):
         if files:
             self._queue = []
             self._wish = _Wish(adds=True, is_plug=True)
-            self.opener.open(files[0], used_as=Half.PLUG, how=self._how())
+            self.opener.open(files[0], used_as=Half.PLUG, how=self._how_plug_is_read())
+
+    def _how_plug_is_read(self) -> SettingsUsed:
+        """As the drawing of its pocket, in the same unit; its layers have names of their own."""
+        return replace(self.how_read(), layers=None)
 
     def _lacks(self, half: Half) -> bool:
         """Whether both halves of the leading pocket are made and its plug, which comes now, is not known."""

@@ -24,6 +24,10 @@ GUIDE = (
             "Drag the handle of the fit ruler, or type a clearance. It is always the gap at one wall, “per "
             "side”; overall is twice that.",
             "Walk the tightest places with N on the map. The loupe shows each at true scale.",
+            "Where both halves are made, choose the plug's outline beside the map. It is laid where it sits "
+            "best; the checks say what to take off, and where.",
+            "On the page “Workshop”, type what your machine gets wrong: it says how many parts come out as "
+            "wanted, and when to stop adjusting.",
             "Choose “Save outlines to cut”. Both halves are written as DXF and SVG, read back and compared.",
         ),
     ),

@@ -259,15 +259,21 @@ def set_unit(state: State, unit: Unit) -> Edit:
 
 
 def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit:
-    """Put outlines of the drawing read anew in the place of the old; ids that stay keep their fit."""
+    """Put outlines of the drawing read anew in the place of the old; ids that stay keep their fit.
+
+    Outlines that came from other drawings, such as made plugs, were not read anew and stay as they are.
+    """
     old = {fitting.outline_id: fitting for fitting in state.fittings}
-    outlines = with_distinct_ids(imported.outlines, taken=())
+    others = tuple(outline for outline in state.outlines if outline.drawing)
+    read = with_distinct_ids(imported.outlines, taken=tuple(outline.id for outline in others))
+    outlines = (*read, *others)
     ids = [outline.id for outline in outlines]
+    fittings = _with_plugs_of(outlines, [old.get(i, replace(template, outline_id=i)) for i in ids])
     after = replace(
         state,
         outlines=outlines,
-        fittings=_with_plugs_of(outlines, [old.get(i, replace(template, outline_id=i)) for i in ids]),
-        chosen=tuple(i for i in state.chosen if i in ids) or tuple(ids),
+        fittings=fittings,
+        chosen=tuple(i for i in state.chosen if i in ids) or tuple(outline.id for outline in read),
         findings=imported.findings,
     )
     return Edit(after, Worded("Read the drawing in {unit}", unit=imported.unit.symbol))

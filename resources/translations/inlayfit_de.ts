@@ -3951,6 +3951,14 @@
    <translation>Gehen Sie mit N auf der Karte die engsten Stellen durch. Die Lupe zeigt jede maßstäblich.</translation>
   </message>
   <message>
+   <source>Where both halves are made, choose the plug's outline beside the map. It is laid where it sits best; the checks say what to take off, and where.</source>
+   <translation>Wo beide Hälften gefertigt sind, wählen Sie den Umriss der Einlage neben der Karte. Sie wird gelegt, wo sie am besten sitzt; die Prüfungen sagen, was wo wegzunehmen ist.</translation>
+  </message>
+  <message>
+   <source>On the page “Workshop”, type what your machine gets wrong: it says how many parts come out as wanted, and when to stop adjusting.</source>
+   <translation>Auf der Seite „Werkstatt“ tippen Sie ein, was Ihre Maschine falsch macht: sie sagt, wie viele Teile werden wie gewollt, und wann nicht weiter nachzustellen ist.</translation>
+  </message>
+  <message>
    <source>Choose “Save outlines to cut”. Both halves are written as DXF and SVG, read back and compared.</source>
    <translation>Wählen Sie „Umrisse zum Schneiden speichern“. Beide Hälften werden als DXF und SVG geschrieben, zurückgelesen und verglichen.</translation>
   </message>

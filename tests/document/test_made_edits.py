@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path as FilePath
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from inlayfit.document import edits, made_edits
+from inlayfit.document.imports import Imported
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
+from inlayfit.drawing import Drawing
 from inlayfit.errors import SpecError
 from inlayfit.fit.machine_errors import MachineErrors
 from inlayfit.fit.result import Half
 from inlayfit.fit.spec import HalfState, Seating
+from inlayfit.formats.contract import ReadResult
+from inlayfit.units import Unit
 from tests.document.states import documents, outline, workshops
 from tests.strategies import examples
 
@@ -54,6 +59,21 @@ def test_a_plug_that_is_removed_is_nobodys_plug(state: State) -> None:
     alone = edits.choose(given_, [state.chosen[1]]).state
     left = edits.remove_chosen(alone).state
     assert left.fitting(state.chosen[0]).made is None
+
+
+def test_reading_the_drawing_anew_keeps_the_plug_whether_it_is_in_it_or_in_another() -> None:
+    two = _two()
+    elsewhere = replace(two.outlines[1], id="o1-2", drawn_as="o1", drawing="plug.dxf")
+    three = replace(two, outlines=(*two.outlines, elsewhere), fittings=(*two.fittings, Fitting("o1-2")))
+    file = FilePath("a.dxf")
+    read = ReadResult(Drawing(), file, None, Unit.INCH)
+    imported = Imported(file, read, two.outlines, (), Unit.INCH)
+    for plug in ("o1", "o1-2"):
+        given_ = made_edits.give_plug(three, plug).state
+        after = edits.replace_outlines(given_, imported, template=Fitting("")).state
+        assert after.outlines == three.outlines
+        assert after.fittings == given_.fittings
+        assert after.chosen == given_.chosen
 
 
 def test_a_half_that_may_move_needs_no_plug_of_its_own() -> None:
