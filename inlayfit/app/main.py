@@ -97,6 +97,7 @@ def run(files: Sequence[str]) -> int:
     paths = [Path(name) for name in files]
     sys.setswitchinterval(SWITCH_S)
     program = Program(["inlayfit"])
+    _leave_on_interrupt(program)
     if may_be_running() and _handed_over(paths):
         return 0
     settings, complaints = read_settings(settings_file())
@@ -107,7 +108,6 @@ def run(files: Sequence[str]) -> int:
     window.first_painted.connect(lambda: _listen(program))
     window.when_ready(_settle)
     window.when_ready(lambda bench: _start_work(program, bench, settings, paths))
-    _leave_on_interrupt(program)
     return program.exec()
 
 
@@ -150,8 +150,11 @@ def _show_both(program: Program, settings: Settings, bench: Bench, state: State,
 
 
 def _leave_on_interrupt(program: QObject) -> None:
-    """Let Ctrl+C in the terminal end the program: Python needs a moment now and then to notice."""
-    signal.signal(signal.SIGINT, lambda *_: QApplication.quit())
+    """Let Ctrl+C in the terminal end the program: Python needs a moment now and then to notice.
+
+    It may notice anywhere, in the middle of an import too, so the windows are closed a turn later.
+    """
+    signal.signal(signal.SIGINT, lambda *_: QTimer.singleShot(0, QApplication.quit))
     look = QTimer(program)
     look.timeout.connect(lambda: None)
     look.start(_SIGNAL_LOOK_MS)

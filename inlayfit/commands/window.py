@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import gc
 import os
+import signal
 import sys
 from pathlib import Path
 
@@ -22,6 +23,7 @@ def run(arguments: list[str]) -> int:
     for file in files:
         check_is_file(file)
     _check_has_screen()
+    signal.signal(signal.SIGINT, signal.SIG_DFL)  # Qt may swallow the exception while it loads
     gc.disable()  # what is loaded stays; `app.main` switches it on again when that is done
     from inlayfit.app.main import run as open_window
 

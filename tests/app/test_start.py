@@ -11,7 +11,7 @@ import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMenu
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app import loading
@@ -74,7 +74,6 @@ def test_forms_are_made_when_they_are_opened(bare: MainWindow) -> None:
     bare.show()
     QApplication.processEvents()
     assert not bare.findChildren(FormPopup)
-    assert not [action for menu in bare.sentence.findChildren(QMenu) for action in menu.actions()]
 
 
 def test_a_window_that_is_looked_at_gets_its_bench_by_itself(bare: MainWindow, qtbot: QtBot) -> None:
