@@ -141,4 +141,9 @@ class MapLink(QObject):
 
     @Slot(float)
     def _on_map_view_changed(self, percent: float) -> None:
-        self._strip.show_zoom(self.tr("zoom {0} %").format(round(percent)))
+        self._strip.show_zoom(self.tr("zoom {0} %").format(percent_words(percent)))
+
+
+def percent_words(percent: float) -> str:
+    """A zoom as a person reads it: two digits that count, whole above 10."""
+    return f"{percent:.0f}" if percent >= 10 else f"{percent:.2g}"

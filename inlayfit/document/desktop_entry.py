@@ -83,11 +83,13 @@ def data_folder() -> Path:
 def start_command() -> tuple[str, ...]:
     """What starts this very program, with full paths: its script if it has one, else Python."""
     root = Path(__file__).resolve().parents[2]
-    is_installed = root in {Path(sysconfig.get_path(name)).resolve() for name in ("purelib", "platlib")}
     started = Path(sys.argv[0]).resolve()
+    is_installed = False
     for scheme in (sysconfig.get_default_scheme(), f"{os.name}_user"):
         script = Path(sysconfig.get_path("scripts", scheme)) / "inlayfit"
-        if script.is_file() and (is_installed or script.resolve() == started):
+        folders = {Path(sysconfig.get_path(name, scheme)).resolve() for name in ("purelib", "platlib")}
+        is_installed = is_installed or root in folders
+        if script.is_file() and (root in folders or script.resolve() == started):
             return (str(script),)
     python = (sys.executable, "-m", "inlayfit")
     return python if is_installed else (shutil.which("env") or "env", f"PYTHONPATH={root}", *python)

@@ -32,6 +32,7 @@ _NOTCH = 120.0
 _PAN_STEP_PX, _LARGE_PAN_STEP_PX = 40.0, 200.0
 _MM_PER_INCH = 25.4
 _EDGE_PX, _MARGIN_PX = 20.0, 36.0
+_TINY_PX = 24.0
 _KEYBOARD_REASONS = (
     Qt.FocusReason.TabFocusReason,
     Qt.FocusReason.BacktabFocusReason,
@@ -141,7 +142,13 @@ class MovingCanvas(QWidget):
             self.update()
 
     def _zoom_about(self, factor: float, at: QPointF) -> None:
-        self.set_view(self._view.zoomed(factor, at.x(), at.y()))
+        if factor > 1 or not self._is_tiny():
+            self.set_view(self._view.zoomed(factor, at.x(), at.y()))
+
+    def _is_tiny(self) -> bool:
+        """Whether the whole drawing is but a spot on the screen, so that less of it would be nothing."""
+        x0, y0, x1, y1 = self.content_bounds()
+        return max(x1 - x0, y1 - y0) * self._view.scale < _TINY_PX
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -413,3 +413,13 @@ def test_a_preview_is_painted_coarsely_once_and_never_kept_for_the_rest(view: Ga
     view.set_stale(False)
     assert view._cache.picture(view.scene, view.view, view.size(), view._layers) is not rested
     assert view._cache._grain == FINE
+
+
+def test_zooming_out_ends_while_there_is_still_something_to_see(view: GapMapView) -> None:
+    for _ in range(200):
+        turn_wheel(view, notches=-1)
+    left, _ = view.view.to_px(-10, 0)
+    right, _ = view.view.to_px(10, 0)
+    assert 12 <= right - left <= 24
+    turn_wheel(view, notches=1)
+    assert view.view.to_px(10, 0)[0] - view.view.to_px(-10, 0)[0] > right - left
