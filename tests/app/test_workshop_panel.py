@@ -153,12 +153,16 @@ def test_nothing_slow_is_done_behind_the_slider(
         session.preview(edits.set_clearance(session.state, 0.04 + 0.01 * step))
         qtbot.waitUntil(lambda: not session.solver.is_busy, timeout=20_000)
     assert submitted == []
+    parts = open_discs.work.workshop.parts
+    assert not parts.isEnabled(), "an answer that lags behind is dimmed"
+    assert not parts.picture.isHidden(), "and stays where it is"
     session.finish_gesture(edits.set_clearance(session.state, 0.09))
     looked_at(session)
     assert submitted[:1] == [True]
     look = session.look("o0")
     assert look is not None
     assert look.result.spec.clearance_mm == 0.09
+    assert parts.isEnabled()
 
 
 def test_lookalikes_are_told_and_drawn(open_discs: MainWindow) -> None:

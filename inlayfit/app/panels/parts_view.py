@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
@@ -63,6 +64,11 @@ class PartsView(QWidget):
         below.setSpacing(6)
         below.addLayout(self._grid)
         below.addWidget(self._advice)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.EnabledChange:
+            self.details.setEnabled(self.isEnabled())
 
     def set_compact(self, compact: bool) -> None:
         """Leave more room for what is typed: only the shares are drawn, the lengths are read."""

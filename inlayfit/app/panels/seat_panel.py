@@ -15,7 +15,8 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLay
 
 from inlayfit.app import theme
 from inlayfit.app.panels.outline_row import outline_picture
-from inlayfit.app.session import Session
+from inlayfit.app.session import Change, Session
+from inlayfit.app.solution import Solution
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.made_edits import give_plug, set_seating
 from inlayfit.document.outlines import Outline
@@ -53,8 +54,8 @@ class SeatPanel(QWidget):
         self.plug_box.activated.connect(self._on_plug_box_activated)
         self.seating_box.activated.connect(self._on_seating_box_activated)
         self.again.clicked.connect(lambda: session.solve_again())
-        session.state_changed.connect(lambda _change: self._show())
-        session.solved.connect(lambda _solution: self._show())
+        session.state_changed.connect(self._on_session_state_changed)
+        session.solved.connect(self._on_session_solved)
         session.search_progressed.connect(self._on_session_search_progressed)
         self._show()
 
@@ -110,6 +111,16 @@ class SeatPanel(QWidget):
         return box
 
     # --- showing
+
+    @Slot(object)
+    def _on_session_state_changed(self, change: Change) -> None:
+        if not change.is_preview:
+            self._show()
+
+    @Slot(object)
+    def _on_session_solved(self, solution: Solution) -> None:
+        if not solution.is_preview:
+            self._show()
 
     def _show(self) -> None:
         state = self._session.shown

@@ -20,9 +20,10 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
+from inlayfit.app.examining import Look
 from inlayfit.app.panels.parts_view import PartsView
 from inlayfit.app.panels.spoken_form import SpokenForm
-from inlayfit.app.session import Session
+from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.app.widgets.number_box import NumberBox
@@ -48,6 +49,7 @@ class WorkshopPanel(QWidget):
         super().__init__(parent)
         self._session = session
         self._half_warmth: tuple[float, float] = (0.0, 0.0)
+        self._answered = ""
         self.boxes: dict[str, LengthBox] = {}
         self.parts = PartsView()
         self.warmth_note = QLabel()
@@ -61,7 +63,7 @@ class WorkshopPanel(QWidget):
         column.addWidget(self.parts)
         column.addWidget(self._rule())
         column.addWidget(self._scrolled(), 1)
-        session.state_changed.connect(lambda _change: self._show())
+        session.state_changed.connect(self._on_session_state_changed)
         session.solved.connect(lambda _solution: self._show_answer())
         session.examined.connect(self._show_answer)
         self._show()
@@ -228,6 +230,14 @@ class WorkshopPanel(QWidget):
 
     # --- showing
 
+    @Slot(object)
+    def _on_session_state_changed(self, change: Change) -> None:
+        """A gesture changes none of these numbers but the depth, which the stack shows meanwhile."""
+        if change.is_preview:
+            self.parts.setEnabled(False)
+        else:
+            self._show()
+
     def _show(self) -> None:
         state = self._session.shown
         lead = state.lead
@@ -273,26 +283,36 @@ class WorkshopPanel(QWidget):
 
     @Slot()
     def _show_answer(self) -> None:
-        state = self._session.shown
+        """The answer; one that is being worked out anew stays, dimmed, so that nothing jumps."""
+        session, state = self._session, self._session.shown
         lead = state.lead
-        look = None if lead is None else self._session.look(lead.outline_id)
-        fit = None if look is None else look.examined
-        scatters = state.workshop.errors.scatters
-        otherwise = self.tr(
-            "Type what the machine gets wrong, and this says how many parts come out as wanted."
+        look = None if lead is None else session.look(lead.outline_id)
+        is_waiting = (
+            lead is not None and look is None and session.solution.result(lead.outline_id) is not None
         )
-        if scatters:
-            otherwise = self.tr("Nothing can be said of many parts yet; see the checks.")
-            if look is None:
-                otherwise = self.tr("Working it out.")
-            elif fit is not None and fit.both_made:
-                otherwise = self.tr(
-                    "Both halves are made: what they are, they are. No error is left to come."
-                )
+        has_answer = lead is not None and self._answered == lead.outline_id and state.workshop.errors.scatters
+        if session.is_in_gesture or (is_waiting and has_answer):
+            self.parts.setEnabled(False)
+            return
+        fit = None if look is None else look.examined
         scatter = None if fit is None or fit.both_made else fit.scatter
-        self.parts.show_scatter(scatter, state.unit, otherwise)
+        self._answered = lead.outline_id if lead is not None and scatter is not None else ""
+        self.parts.setEnabled(True)
+        self.parts.show_scatter(scatter, state.unit, self._otherwise(state, look))
         self.cut_note.setText("" if fit is None else self._passes(fit.passes_mm, state.unit))
         self.cut_note.setVisible(bool(self.cut_note.text()))
+
+    def _otherwise(self, state: State, look: Look | None) -> str:
+        """What is said where nothing can be said of many parts."""
+        if not state.workshop.errors.scatters:
+            return self.tr(
+                "Type what the machine gets wrong, and this says how many parts come out as wanted."
+            )
+        if look is None:
+            return self.tr("Working it out.")
+        if look.examined is not None and look.examined.both_made:
+            return self.tr("Both halves are made: what they are, they are. No error is left to come.")
+        return self.tr("Nothing can be said of many parts yet; see the checks.")
 
     def _passes(self, depths_mm: tuple[float, ...], unit: Unit) -> str:
         """How deep each pass goes; many are cut short."""

@@ -22,6 +22,7 @@ _HEIGHT_PX, _COMPACT_PX = 132, 50
 _AXIS_Y, _BAR_Y, _BAR_PX = 38.0, 82.0, 20.0
 _LETTER_PX = 16.0
 _ROOM = 0.12
+_STALE = 0.45
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +88,7 @@ class ScatterView(QWidget):
             return
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setOpacity(1.0 if self.isEnabled() else _STALE)
         look = theme.tokens_of(self)
         if self._is_compact:
             painter.translate(0, _COMPACT_PX - _HEIGHT_PX)
