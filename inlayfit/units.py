@@ -184,6 +184,7 @@ def format_entry(mm: float | Fraction | Length, unit: Unit) -> str:
     return f"{number} {unit.symbol}"
 
 
+@lru_cache(maxsize=_KEPT_NUMBERS, typed=True)
 def format_per_side(clearance_mm: float | Fraction | Length, unit: Unit, *, with_unit: bool = False) -> str:
     """A clearance as always shown: "0.030 per side (0.060 overall)".
 

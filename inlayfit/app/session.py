@@ -49,6 +49,22 @@ class Change:
     is_preview: bool = False
     initiator: object | None = None
 
+    @property
+    def is_of_clearance(self) -> bool:
+        """Whether it is a preview of other clearances alone: parts that show none can pass it over."""
+        one, other = self.before.lead, self.after.lead
+        if not self.is_preview or one is None or other is None:
+            return False
+        return (
+            self.before.outlines is self.after.outlines
+            and self.before.chosen == self.after.chosen
+            and self.before.unit is self.after.unit
+            and self.before.workshop is self.after.workshop
+            and one.stack is other.stack
+            and one.spec.pocket is other.spec.pocket
+            and one.spec.plug is other.spec.plug
+        )
+
 
 def said(edit: Edit) -> str:
     """What an edit does, in the window's language."""

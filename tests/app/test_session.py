@@ -205,3 +205,18 @@ def test_garbage_is_searched_among_old_things_again_after_a_gesture(session: Ses
     session.preview(set_clearance(session.state, 0.05))
     session.finish_gesture(set_clearance(session.state, 0.05))
     assert gc.get_freeze_count() == before
+
+
+def test_a_preview_of_the_clearance_is_known_as_such(session: Session) -> None:
+    session.start(discs(2))
+    changes: list[Change] = []
+    session.state_changed.connect(changes.append)
+    for edit in (
+        set_clearance(session.state, 0.04),
+        set_clearance(session.state, 0.05),
+        edits.set_cutter(session.state, Half.PLUG, 1.0),
+        edits.choose(session.state, ["o1"]),
+    ):
+        session.preview(edit)
+    session.cancel_gesture()
+    assert [change.is_of_clearance for change in changes] == [True, True, False, False, False]

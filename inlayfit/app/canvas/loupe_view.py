@@ -106,7 +106,7 @@ def build_loupe(
 
 
 def _cut(region: Region, box: Box) -> Region:
-    return region.within(*box)
+    return region if region.is_empty else region.within(*box)
 
 
 def _seen(region: Region, scale: float) -> list[Points]:

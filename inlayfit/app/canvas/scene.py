@@ -97,7 +97,10 @@ class Pieces:
         x0, y0, x1, y1 = self.boxes.T
         inside = (x1 >= box[0]) & (x0 <= box[2]) & (y1 >= box[1]) & (y0 <= box[3])
         seen = inside & (np.maximum(x1 - x0, y1 - y0) >= smallest_mm)
-        return [Region.of(polygon).rings() for polygon in self.polygons[seen]]
+        return [
+            [shapely.get_coordinates(ring)[:-1] for ring in shapely.get_rings(polygon)]
+            for polygon in self.polygons[seen]
+        ]
 
 
 @dataclass(frozen=True, eq=False, slots=True)

@@ -121,8 +121,9 @@ class StackPanel(QWidget):
         self._show()
 
     @Slot(object)
-    def _on_session_state_changed(self, _change: Change) -> None:
-        self._show()
+    def _on_session_state_changed(self, change: Change) -> None:
+        if not change.is_of_clearance:
+            self._show()
 
     def _show(self) -> None:
         state = self._session.shown
