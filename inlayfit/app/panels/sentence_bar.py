@@ -386,6 +386,8 @@ class SentenceBar(QWidget):
         self.clearance_box.set_unit(state.unit)
         self.clearance_box.set_length(lead.spec.clearance_mm)
         self._mark_choices(lead)
+        if state.lead is not None:
+            self._offer_corners(lead)
         self._mark_halves(lead)
         count = len(state.chosen)
         self._prefix.setVisible(count > 1)
@@ -408,7 +410,6 @@ class SentenceBar(QWidget):
             box = self._boxes[place]
             assert isinstance(box, ChoiceBox)
             box.mark(value)
-        self._offer_corners(lead)
 
     def _offer_corners(self, lead: Fitting) -> None:
         """Only a half that may move can be relieved or pared."""
