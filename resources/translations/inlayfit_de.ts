@@ -3022,15 +3022,15 @@
   </message>
   <message>
    <source>“{name}” is too large for a table of readings; check the file.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ ist zu groß für eine Tabelle von Messwerten; prüfen Sie die Datei.</translation>
   </message>
   <message>
    <source>“{name}” holds no readings; give one a line, such as X, 40, 40.052.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ enthält keine Messwerte; geben Sie einen je Zeile an, etwa X, 40, 40.052.</translation>
   </message>
   <message>
    <source>Line {line} of “{name}” is not a reading; give axis, drawn width and width read, such as X, 40, 40.052.</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} von „{name}“ ist kein Messwert; geben Sie Achse, gezeichnete und gemessene Breite an, etwa X, 40, 40.052.</translation>
   </message>
   <message>
    <source>{label} is painted with a gradient.</source>
@@ -5045,16 +5045,16 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Tippen Sie ein, was die Maschine falsch macht, dann steht hier, wie viele Teile werden wie gewünscht.</translation>
   </message>
   <message>
-   <source>Nothing can be said of many parts yet; see the checks.</source>
-   <translation>Über viele Teile lässt sich noch nichts sagen; siehe die Prüfungen.</translation>
-  </message>
-  <message>
    <source>Working it out.</source>
    <translation>Wird gerechnet.</translation>
   </message>
   <message>
    <source>Both halves are made: what they are, they are. No error is left to come.</source>
    <translation>Beide Hälften sind gefertigt: sie sind, was sie sind. Kein Fehler kommt mehr dazu.</translation>
+  </message>
+  <message>
+   <source>Nothing can be said of many parts yet; see the checks.</source>
+   <translation>Über viele Teile lässt sich noch nichts sagen; siehe die Prüfungen.</translation>
   </message>
   <message>
    <source>One pass, to {0} {1}.</source>
