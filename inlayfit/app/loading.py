@@ -3,8 +3,8 @@
 A window shows itself from a few light modules; numpy, shapely and all that stands on them take several times
 as long as that to load. They are loaded in two ways at once, so that nothing freezes:
 
-- what says nothing of Qt, on a thread of its own; first what the bench is made of, then what only reading,
-  solving and writing need
+- what says nothing of Qt, on a thread of its own: first what the bench is made of; when that is there, what
+  only reading, solving and writing need
 - the parts of the window, on the window's thread as Qt wants it, one module each time it is idle
 
 The lists name the slow ones; whatever else is needed follows as the ordinary imports of these.
@@ -65,7 +65,6 @@ class Loading(QObject):
     def start(self) -> None:
         """Begin; nothing is waited for."""
         self._first = self._thread.submit(lambda progress: _load(FIRST, progress))
-        self._thread.submit(lambda progress: _load(LATER, progress), patient=True)
 
     def close(self) -> None:
         """Stop after the module that is being loaded."""
@@ -81,6 +80,7 @@ class Loading(QObject):
     def _on_step_timeout(self) -> None:
         if not self._parts:
             self._step.stop()
+            self._thread.submit(lambda progress: _load(LATER, progress))
             self.ready.emit()
             return
         try:
