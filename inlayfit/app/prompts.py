@@ -44,7 +44,10 @@ def _tr(text: str) -> str:
 def open_files(parent: QWidget, folder: Path) -> list[Path]:
     """Drawings or a project to open; empty if the person changed their mind."""
     kinds = (
-        _tr("Drawings and projects") + f" (*.dxf *.svg *.csv *.txt *{SUFFIX});;" + _tr("All files") + " (*)"
+        _tr("Drawings and projects")
+        + f" (*.dxf *.svg *.svgz *.csv *.txt *{SUFFIX});;"
+        + _tr("All files")
+        + " (*)"
     )
     names, _ = QFileDialog.getOpenFileNames(parent, _tr("Open outline"), str(folder), kinds)
     return [Path(name) for name in names]

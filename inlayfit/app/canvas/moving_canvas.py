@@ -33,6 +33,8 @@ _PAN_STEP_PX, _LARGE_PAN_STEP_PX = 40.0, 200.0
 _MM_PER_INCH = 25.4
 _EDGE_PX, _MARGIN_PX = 20.0, 36.0
 _TINY_PX = 24.0
+_COMING_BACK = (Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason)
+"""The keyboard was here before: whether it was used is known."""
 _KEYBOARD_REASONS = (
     Qt.FocusReason.TabFocusReason,
     Qt.FocusReason.BacktabFocusReason,
@@ -65,7 +67,7 @@ class MovingCanvas(QWidget):
         self._pressed_at: QPointF | None = None
         self._panned_from: QPointF | None = None
         self._panning_button = Qt.MouseButton.NoButton
-        self._by_keyboard = False
+        self._by_keyboard = True
 
     def content_bounds(self) -> Box:
         """A box round everything there is to see, in mm; nan if nothing."""
@@ -260,7 +262,8 @@ class MovingCanvas(QWidget):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
-        self._use_keyboard(event.reason() in _KEYBOARD_REASONS)
+        if event.reason() not in _COMING_BACK:
+            self._use_keyboard(event.reason() in _KEYBOARD_REASONS)
 
     def _use_keyboard(self, used: bool) -> None:
         self._by_keyboard = used

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDragLeaveEvent, QDropEvent, QImage, QWheelEvent
+from PySide6.QtGui import QDragEnterEvent, QDragLeaveEvent, QDropEvent, QFocusEvent, QImage, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -423,3 +423,23 @@ def test_zooming_out_ends_while_there_is_still_something_to_see(view: GapMapView
     assert 12 <= right - left <= 24
     turn_wheel(view, notches=1)
     assert view.view.to_px(10, 0)[0] - view.view.to_px(-10, 0)[0] > right - left
+
+
+def _ring(view: GapMapView) -> bool:
+    return view.shows_focus
+
+
+def test_the_ring_shows_until_the_mouse_is_used_and_survives_another_window(view: GapMapView) -> None:
+    view.setFocus(Qt.FocusReason.OtherFocusReason)
+    assert _ring(view)
+    for reason in (Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason):
+        QApplication.sendEvent(view, QFocusEvent(QFocusEvent.Type.FocusIn, reason))
+        assert _ring(view)
+    QTest.mouseClick(view, LEFT, pos=QPoint(5, 5))
+    view.setFocus(Qt.FocusReason.MouseFocusReason)
+    QApplication.sendEvent(view, QFocusEvent(QFocusEvent.Type.FocusIn, Qt.FocusReason.MouseFocusReason))
+    assert not _ring(view)
+    QApplication.sendEvent(
+        view, QFocusEvent(QFocusEvent.Type.FocusIn, Qt.FocusReason.ActiveWindowFocusReason)
+    )
+    assert not _ring(view)
