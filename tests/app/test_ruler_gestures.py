@@ -7,6 +7,7 @@ from collections.abc import Callable
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
 
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
@@ -44,3 +45,18 @@ def test_a_drag_that_comes_to_nothing_leaves_the_document_and_the_boxes(
     assert window.sentence.clearance_box.mm == window.work.ruler.box.mm == clearance_mm
     settled(session)
     assert not session.solution.is_preview
+
+
+def test_what_is_read_beside_a_drag_ends_at_what_was_dragged_to(
+    open_discs: MainWindow, qtbot: QtBot, settled: Settled
+) -> None:
+    window, session = open_discs, open_discs.session
+    bar, before = window.work.ruler, window.sentence.clearance_box.mm
+    for um in range(31, 61):
+        session.preview(edits.set_clearance(session.state, um / 1000), initiator=bar)
+    qtbot.waitUntil(lambda: window.sentence.clearance_box.mm == 0.06)
+    qtbot.waitUntil(lambda: bar.box.mm == 0.06)
+    session.cancel_gesture()
+    for wait_ms in (0, 150):
+        qtbot.wait(wait_ms)
+        assert window.sentence.clearance_box.mm == bar.box.mm == before

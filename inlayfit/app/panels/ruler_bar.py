@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
+from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.length_box import LengthBox
@@ -25,6 +26,7 @@ class RulerBar(QWidget):
         self.setObjectName("ruler")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._session = session
+        self._reading = Pace(self._show_number, every_ms=2 * FRAME_MS, parent=self)
         title = QLabel(self.tr("Fit ruler"))
         title.setFont(theme.font(theme.TITLE))
         self._what = QLabel()
@@ -86,17 +88,26 @@ class RulerBar(QWidget):
 
     @Slot(object)
     def _on_session_state_changed(self, change: Change) -> None:
-        self._show(change.after, from_ruler=change.initiator is self and change.is_preview)
+        if change.initiator is self and change.is_preview:
+            self._reading.ask()
+        else:
+            self._show(change.after)
 
-    def _show(self, state: State, *, from_ruler: bool = False) -> None:
-        lead = state.lead
-        usual_mm = self._session.settings.number("clearance_mm")
-        clearance_mm = lead.spec.clearance_mm if lead is not None else usual_mm
-        if not from_ruler:
-            self.setEnabled(lead is not None)
-            self._what.setText(self.tr("clearance per side, {0}").format(state.unit.symbol))
-            self.ruler.set_unit(state.unit)
-            self.ruler.set_clearance_mm(clearance_mm)
-            self.box.set_unit(state.unit)
+    def _show(self, state: State) -> None:
+        self.setEnabled(state.lead is not None)
+        self._what.setText(self.tr("clearance per side, {0}").format(state.unit.symbol))
+        self.ruler.set_unit(state.unit)
+        self.ruler.set_clearance_mm(self._clearance_mm(state))
+        self.box.set_unit(state.unit)
+        self._show_number()
+
+    def _show_number(self) -> None:
+        """The number beside the handle."""
+        state = self._session.shown
+        clearance_mm = self._clearance_mm(state)
         self.box.set_length(clearance_mm)
         self._pair.say(core("per side ({0} overall)").format(overall_words(clearance_mm, state.unit)))
+
+    def _clearance_mm(self, state: State) -> float:
+        usual_mm = self._session.settings.number("clearance_mm")
+        return usual_mm if state.lead is None else state.lead.spec.clearance_mm

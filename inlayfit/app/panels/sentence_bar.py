@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
+from inlayfit.app.pace import Pace
 from inlayfit.app.panels.flow import FlowLayout
 from inlayfit.app.panels.sentence_box import SENTENCE_PX, ChoiceBox, FormBox, SentenceBox
 from inlayfit.app.session import Change, Session
@@ -85,6 +86,7 @@ class SentenceBar(QWidget):
         self.setObjectName("sentence")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._session = session
+        self._reading = Pace(self._show_clearance, parent=self)
         self._boxes: dict[str, QWidget] = {}
         self._overall = Readout()
         self._make_boxes()
@@ -360,12 +362,16 @@ class SentenceBar(QWidget):
     @Slot(object)
     def _on_session_state_changed(self, change: Change) -> None:
         if change.is_preview and change.before.lead is not None and change.after.lead is not None:
-            self._show_clearance(change.after.lead, change.after)
+            self._reading.ask()
         else:
             self._show(change.after)
 
-    def _show_clearance(self, lead: Fitting, state: State) -> None:
+    def _show_clearance(self) -> None:
         """What a gesture on the clearance changes, and no more: this follows the hand."""
+        state = self._session.shown
+        lead = state.lead
+        if lead is None or not self._session.is_in_gesture:
+            return
         feel = self._boxes["feel"]
         assert isinstance(feel, SentenceBox)
         feel.say(feel_word(SEED_ZONES.feel_at(lead.spec.clearance_mm)))
