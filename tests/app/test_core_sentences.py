@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -86,6 +87,22 @@ def test_every_finding_and_every_refusal_remembers_its_pattern() -> None:
     spoken += [(place, call.args[0], scope) for place, call, scope in _calls(REFUSALS) if call.args]
     assert len(spoken) > 200
     assert [place for place, argument, scope in spoken if _is_plain(argument, scope)] == []
+
+
+def test_no_word_of_the_window_hides_between_values() -> None:
+    """An f-string cannot be translated: its words must come from `tr` or a `Worded` pattern."""
+    words = re.compile(r"(^|\s)[A-Za-z]{3,}(\s|$)")
+    hidden = [
+        f"{file.relative_to(PROGRAM)}:{part.lineno} {part.value}"
+        for file, tree in SOURCES
+        if "app" in file.parts
+        for text in ast.walk(tree)
+        if isinstance(text, ast.JoinedStr)
+        for part in text.values
+        if isinstance(part, ast.Constant) and words.search(str(part.value))
+    ]
+    style, title = "1px solid", "Inlayfit"
+    assert [place for place in hidden if style not in place and title not in place] == []
 
 
 @pytest.fixture

@@ -224,7 +224,7 @@ def _paint_spots(painter: QPainter, picture: Picture, look: Tokens, notes: Notes
             continue
         if look_of(spot.gap_mm, fitting.clearance_mm).gap_class >= GapClass.ON:
             continue  # as meant: a number there would only distract
-        box = placing.place(f"spot {number}", at, QSizeF(SPOT_PX, SPOT_PX), (14, 24))
+        box = placing.place(f"spot-{number}", at, QSizeF(SPOT_PX, SPOT_PX), (14, 24))
         if box is None:
             continue
         line = leader(box, at)
