@@ -3030,7 +3030,7 @@
   </message>
   <message>
    <source>Line {line} of “{name}” is not a reading; give axis, drawn width and width read, such as X, 40, 40.052.</source>
-   <translation>Zeile {line} von „{name}“ ist kein Messwert; geben Sie Achse, gezeichnete und gemessene Breite an, etwa X, 40, 40.052.</translation>
+   <translation>Zeile {line} von „{name}“ ist kein Messwert; geben Sie Achse, gezeichnete und gemessene Weite an, etwa X, 40, 40.052.</translation>
   </message>
   <message>
    <source>{label} is painted with a gradient.</source>
