@@ -93,7 +93,7 @@ def test_no_word_of_the_window_hides_between_values() -> None:
     """An f-string cannot be translated: its words must come from `tr` or a `Worded` pattern."""
     words = re.compile(r"(^|\s)[A-Za-z]{3,}(\s|$)")
     hidden = [
-        f"{file.relative_to(PROGRAM)}:{part.lineno} {part.value}"
+        f"{file.relative_to(PROGRAM)}:{part.lineno} {part.value!s}"
         for file, tree in SOURCES
         if "app" in file.parts
         for text in ast.walk(tree)
@@ -101,7 +101,7 @@ def test_no_word_of_the_window_hides_between_values() -> None:
         for part in text.values
         if isinstance(part, ast.Constant) and words.search(str(part.value))
     ]
-    style, title = "1px solid", "Inlayfit"
+    style, title = "px solid", "Inlayfit"
     assert [place for place in hidden if style not in place and title not in place] == []
 
 
