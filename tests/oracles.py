@@ -167,6 +167,13 @@ class Raster:
         shapely.prepare(region.shape)
         return np.asarray(shapely.contains_xy(region.shape, columns, rows))
 
+    def touched(self, region: Region) -> NDArray[np.bool_]:
+        """Which pixels a region may touch, so that no sharp tip is lost between their centres."""
+        columns, rows = np.meshgrid(self._xs, self._ys)
+        shapely.prepare(region.shape)
+        centres = shapely.points(columns, rows)
+        return np.asarray(shapely.dwithin(region.shape, centres, self.pixel * math.sqrt(0.5)))
+
     def distance_inside(self, filled: NDArray[np.bool_]) -> Array:
         """Of each filled pixel, the distance to the nearest empty one."""
         return np.asarray(ndimage.distance_transform_edt(filled)) * self.pixel
@@ -183,10 +190,6 @@ class Raster:
         """How far the farthest pixel of one lies outside the other, in pixels; 0 if it lies inside."""
         out = one & ~other
         return float(np.asarray(ndimage.distance_transform_edt(~other))[out].max()) if out.any() else 0.0
-
-    def farthest_apart(self, one: NDArray[np.bool_], other: NDArray[np.bool_]) -> float:
-        """The same, either way."""
-        return max(self.beyond(one, other), self.beyond(other, one))
 
 
 # --- textbook formulas ---------------------------------------------------------------------------------

@@ -110,6 +110,7 @@ class _Corners:
         starts: the cutter's centre nearest to that.
         middles: the mean of the vertices.
         feet: the cutter's centre nearest to that.
+        others: the cutter's centre nearest to the vertex farthest from the start: the other end of a neck.
         near: the part of the half that a plunge can touch.
     """
 
@@ -119,6 +120,7 @@ class _Corners:
     starts: Points
     middles: Points
     feet: Points
+    others: Points
     near: Shapes
 
 
@@ -133,20 +135,30 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
         [first + int(distances[first:end].argmax()) for first, end in zip(firsts.tolist(), ends, strict=True)]
     )
     corners, starts, feet = targets.vertices[deepest], nearest[deepest], nearest[len(targets.vertices) :]
-    near = clipped(half, _boxes(targets, starts, feet, radius))
-    return _Corners(residues, targets, corners, starts, middles, feet, near)
+    far = _distances(targets, starts)
+    farthest = np.array(
+        [first + int(far[first:end].argmax()) for first, end in zip(firsts.tolist(), ends, strict=True)]
+    )
+    others = nearest[farthest]
+    near = clipped(half, _boxes(targets, (starts, feet, others), radius))
+    return _Corners(residues, targets, corners, starts, middles, feet, others, near)
 
 
-def _boxes(targets: Targets, starts: Points, feet: Points, radius: float) -> Points:
-    """Boxes that hold all plunges from either place: none is longer than its farthest vertex is away."""
-    owner = np.repeat(np.arange(len(starts)), targets.counts)
-    boxes = []
-    for origins in (starts, feet):
-        offsets = targets.vertices - origins[owner]
-        far = np.maximum.reduceat(np.hypot(offsets[:, 0], offsets[:, 1]), targets.firsts)[:, None] + radius
-        boxes.append(np.hstack([origins - far, origins + far]))
-    low, high = np.minimum(*boxes)[:, :2], np.maximum(*boxes)[:, 2:]
-    return np.hstack([low, high])
+def _distances(targets: Targets, origins: Points) -> Points:
+    """How far each vertex is from the place of its target."""
+    offsets = targets.vertices - np.repeat(origins, targets.counts, axis=0)
+    distances: Points = np.hypot(offsets[:, 0], offsets[:, 1])
+    return distances
+
+
+def _boxes(targets: Targets, places: tuple[Points, ...], radius: float) -> Points:
+    """Boxes that hold all plunges from any of the places: none is longer than its farthest vertex is away."""
+    lows, highs = [], []
+    for origins in places:
+        far = np.maximum.reduceat(_distances(targets, origins), targets.firsts)[:, None] + radius
+        lows.append(origins - far)
+        highs.append(origins + far)
+    return np.hstack([np.min(lows, axis=0), np.max(highs, axis=0)])
 
 
 def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tolerance) -> list[Sweep]:
@@ -184,13 +196,14 @@ def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance)
 def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radius: float) -> Ways:
     """The best way into each of these corners: towards the corner or its middle, then turned bit by bit.
 
-    A corner that none of the straight ways covers gets a fan of them.
+    A neck is also gone through from end to end: which end is deeper is chance. A corner that none of the
+    straight ways covers gets a fan of them.
     """
     starts, feet = corners.starts[which], corners.feet[which]
     aims, middles = corners.corners[which], corners.middles[which]
     straight = Ways.towards(
         np.tile(which, 3), np.vstack([starts, feet, starts]), np.vstack([aims, middles, middles])
-    )
+    ).joined(_through_necks(corners, which))
     best = _best(straight, corners, radius)
     missed = straight.chosen(np.flatnonzero(~np.isin(straight.target, best.target)))
     if len(missed.target):
@@ -198,6 +211,16 @@ def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radi
     for turn in turns:
         best = _best(_fanned(best, turn), corners, radius)
     return best
+
+
+def _through_necks(corners: _Corners, which: Numbers) -> Ways:
+    """From either end of each neck to the other, and to its middle."""
+    kinds = [corners.residues[i].kind for i in which.tolist()]
+    necks = which[np.array([kind is ResidueKind.NECK for kind in kinds], dtype=bool)]
+    one, other, middle = corners.starts[necks], corners.others[necks], corners.middles[necks]
+    return Ways.towards(
+        np.tile(necks, 4), np.vstack([one, other, one, other]), np.vstack([other, one, middle, middle])
+    )
 
 
 def _fanned(ways: Ways, *angles: float) -> Ways:

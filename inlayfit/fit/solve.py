@@ -124,7 +124,7 @@ def _halves(
 
 def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
     form = _matched_form(drawn, spec, tolerance, progress)
-    pocket = _shaped_pocket(form.region, spec.pocket, tolerance)
+    pocket = _shaped_pocket(form.region, spec.pocket, tolerance.after_a_sweep)
     if spec.pocket.relief is Relief.ROUNDED:
         pocket = replace(pocket, left_over=form.corners)
     progress.raise_if_cancelled()

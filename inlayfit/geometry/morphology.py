@@ -31,10 +31,11 @@ from inlayfit.geometry.tolerance import Tolerance
 
 _SHORTEST_SWEEP_SLACKS = 30.0  # a tight sweep shorter than so many slacks is the tip of a corner
 _DROPPED_SHARE = 0.01  # of the distance: GEOS may drop the far end of a shorter piece of a concave wall
-_SLACK_SHARE = 1e-4
+_LARGE_RADIUS = 7.5  # a larger disk needs more slack than a tolerance has: a ten-thousandth of it
 _ROUNDED_CHORDS = 2.25  # GEOS rounds the number of chords of an arc: one may span 1.5 steps, 1.5² the sagitta
 _FALSE_ARCS = 4.0  # a true hole or piece lies no nearer than this many arc tolerances less than the distance
 _ASKED_VERTICES = 8
+_NO_WIDTH_MM = 1e-6
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
@@ -54,30 +55,31 @@ def dilate(region: Region, distance: float, tolerance: Tolerance) -> Region:
 
 
 def _without_false_holes(grown: Region, region: Region, near: float) -> Region:
-    """Holes filled that lie nearer to the region than it was grown: GEOS leaves one now and then.
+    """Holes filled that lie nearer to the region than it was grown, or have no width at all.
 
-    It happens where an offset curve crosses itself at short pieces of wall, and depends on the last digits of
-    the coordinates, so a shifted shape would give another answer.
+    GEOS leaves one now and then where an offset curve crosses itself at short pieces of wall, or where two of
+    them coincide. It depends on the last digits of the coordinates, so a shifted shape would give another
+    answer.
     """
     if grown.hole_count == 0:
         return grown
-    holes = [hole for polygon in grown.polygons for hole in polygon.interiors]
-    false = _reach_nearer(holes, region, near)
-    if not false.any():
-        return grown
-    filled = [Polygon(hole) for hole, is_false in zip(holes, false.tolist(), strict=True) if is_false]
-    return grown.union(Region.of(shapely.union_all(filled)))
+    holes = [Polygon(hole) for polygon in grown.polygons for hole in polygon.interiors]
+    false = _are_false(holes, region, near)
+    return grown.union(Region.of(shapely.union_all(np.array(holes)[false]))) if false.any() else grown
 
 
 def _without_false_pieces(shrunk: Region, region: Region, near: float) -> Region:
-    """The mirror image: pieces dropped that lie nearer to the wall than it was moved in."""
-    if len(shrunk.polygons) < 2:
+    """The mirror image: pieces dropped that lie nearer to the wall than it was moved in, or have no width."""
+    if shrunk.is_empty:
         return shrunk
-    false = _reach_nearer([polygon.exterior for polygon in shrunk.polygons], region, near)
-    kept = [
-        polygon for polygon, is_false in zip(shrunk.polygons, false.tolist(), strict=True) if not is_false
-    ]
-    return Region(MultiPolygon(kept)) if false.any() else shrunk
+    false = _are_false([Polygon(polygon.exterior) for polygon in shrunk.polygons], region, near)
+    return Region(MultiPolygon(np.array(shrunk.polygons)[~false].tolist())) if false.any() else shrunk
+
+
+def _are_false(pieces: list[Polygon], region: Region, near: float) -> NDArray[np.bool_]:
+    """Whether each is as thin as rounding, or comes nearer than that to the region's wall."""
+    thin: NDArray[np.bool_] = shapely.area(pieces) < _NO_WIDTH_MM * shapely.length(pieces) / 2
+    return thin | _reach_nearer([piece.exterior for piece in pieces], region, near)
 
 
 def _reach_nearer(rings: list[LinearRing], region: Region, near: float) -> NDArray[np.bool_]:
@@ -172,7 +174,7 @@ def _centres_outside(region: Region, radius: float, tolerance: Tolerance) -> tup
 
 def _slack(radius: float, tolerance: Tolerance) -> float:
     """A large disk needs more: GEOS may drop every other of the chords shorter than 1 % of its radius."""
-    return min(max(tolerance.cutter_slack_mm, _SLACK_SHARE * radius), radius / 2)
+    return min(tolerance.cutter_slack_mm * max(1.0, radius / _LARGE_RADIUS), radius / 2)
 
 
 def _differ_more_than_an_offset(one: Region, other: Region, offset: float) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +33,11 @@ class Tolerance:
     def is_for_cutting(self) -> bool:
         """Whether results may be cut; else they are for looking at while a slider moves."""
         return self.arc_mm <= EXACT.arc_mm
+
+    @property
+    def after_a_sweep(self) -> Tolerance:
+        """For a shape that a cutter swept before: its tightest passages are one slack too narrow already."""
+        return replace(self, cutter_slack_mm=2 * self.cutter_slack_mm)
 
 
 EXACT = Tolerance()
