@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 
 from PySide6.QtCore import QPoint, QRect, Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QButtonGroup, QToolButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QButtonGroup, QScrollArea, QToolButton, QWidget
 
 
 def move_on(stations: Sequence[QWidget], step: int) -> None:
@@ -21,7 +21,7 @@ def move_on(stations: Sequence[QWidget], step: int) -> None:
     for k in range(1, len(stations) + 1):
         there = takers(stations[(here + step * k) % len(stations)])
         if there:
-            there[0].setFocus(Qt.FocusReason.TabFocusReason)
+            _give(there[0], Qt.FocusReason.TabFocusReason)
             return
 
 
@@ -34,7 +34,7 @@ def move_along(stations: Sequence[QWidget], step: int) -> bool:
     if here is None:
         here = -1 if step > 0 else 0
     reason = Qt.FocusReason.TabFocusReason if step > 0 else Qt.FocusReason.BacktabFocusReason
-    order[(here + step) % len(order)].setFocus(reason)
+    _give(order[(here + step) % len(order)], reason)
     return True
 
 
@@ -63,7 +63,17 @@ def kept_focus(part: QWidget) -> Iterator[None]:
     if here is not None and QApplication.focusWidget() is not focus:
         after = takers(part)
         if after:
-            after[min(here, len(after) - 1)].setFocus(Qt.FocusReason.OtherFocusReason)
+            _give(after[min(here, len(after) - 1)], Qt.FocusReason.OtherFocusReason)
+
+
+def _give(widget: QWidget, reason: Qt.FocusReason) -> None:
+    """Give the keyboard to a widget and bring it into sight, wherever its page was scrolled to."""
+    widget.setFocus(reason)
+    around = widget.parentWidget()
+    while around is not None:
+        if isinstance(around, QScrollArea):
+            around.ensureWidgetVisible(widget)
+        around = around.parentWidget()
 
 
 def _place_of_focus(order: Sequence[QWidget]) -> int | None:

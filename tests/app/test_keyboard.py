@@ -3,22 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
+from pytestqt.qtbot import QtBot
 
 from inlayfit.app.panels.sentence_box import FormBox
 from inlayfit.app.session import Session
+from inlayfit.app.settings_page import SettingsPage
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.sample import sample_state
 from inlayfit.document.state import State
 from inlayfit.fit.spec import Relief
+from inlayfit.units import Unit
 
 Settled = Callable[[Session], None]
 TAB, ENTER, SPACE, ESC = Qt.Key.Key_Tab, Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Escape
@@ -58,7 +62,7 @@ def page(window: MainWindow, name: str) -> None:
     window.actions_by_name[name].trigger()
 
 
-@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines"])
+@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines", "show_workshop"])
 def test_tab_goes_round_the_whole_window_as_one_reads(with_checks: MainWindow, side: str) -> None:
     window = with_checks
     page(window, side)
@@ -79,7 +83,7 @@ def test_tab_goes_round_the_whole_window_as_one_reads(with_checks: MainWindow, s
     assert backwards == [seen[0], *reversed(seen[1:])]
 
 
-@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines"])
+@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines", "show_workshop"])
 def test_the_side_begins_with_its_tabs(with_checks: MainWindow, side: str) -> None:
     window = with_checks
     page(window, side)
@@ -163,20 +167,22 @@ def contrast_of_focus(widget: QWidget) -> int:
 
 
 @pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast"])
-@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines"])
+@pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines", "show_workshop"])
 def test_the_keyboard_is_seen_wherever_it_is(with_checks: MainWindow, theme: str, side: str) -> None:
     """WCAG 2.2, 2.4.13, asks for the area of a line 2 px thick all round; a quarter of it is asked here."""
     window = with_checks
     window.actions_by_name[theme].trigger()
     page(window, side)
-    hidden = []
-    for widget in round_trip(window):
-        widget.setFocus(Qt.FocusReason.TabFocusReason)
+    hidden, seen = [], list[QWidget]()
+    while focused() not in seen:
+        widget = focused()
+        seen.append(widget)
         ring = window.work.ruler.ruler.handle_rect() if isinstance(widget, FitRuler) else widget.rect()
         least = min(ring.width() + ring.height(), 400)
         changed = contrast_of_focus(widget)
         if changed < least:
             hidden.append(f"{name_of(widget)}: {changed} of {least}")
+        QTest.keyClick(widget, TAB)
     assert not hidden, "; ".join(hidden)
 
 
@@ -209,3 +215,42 @@ def test_without_a_fitting_the_ruler_shows_what_a_new_fit_will_have(open_discs: 
     window = open_discs
     page(window, "choose_none")
     assert window.work.ruler.box.mm == window.sentence.clearance_box.mm == 0.03
+
+
+@pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast"])
+def test_the_keyboard_is_seen_on_the_settings_page(
+    open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, theme: str
+) -> None:
+    open_discs.actions_by_name[theme].trigger()
+    settings = open_discs.session.settings
+    dialog = SettingsPage(settings, lambda _: None, unit=Unit.MM, file=tmp_path / "s", parent=open_discs)
+    qtbot.addWidget(dialog)
+    dialog.open()
+    first = next(iter(dialog.controls.values()))
+    first.setFocus(Qt.FocusReason.TabFocusReason)
+    hidden, seen = [], list[QWidget]()
+    while focused() not in seen:
+        widget = focused()
+        seen.append(widget)
+        changed, least = contrast_of_focus(widget), min(widget.width() + widget.height(), 60)
+        if changed < least:
+            hidden.append(f"{name_of(widget)}: {changed} of {least}")
+        QTest.keyClick(widget, TAB)
+    assert len(seen) > len(dialog.controls)
+    assert not hidden, "; ".join(hidden)
+
+
+def test_tab_brings_what_it_reaches_into_sight(open_discs: MainWindow) -> None:
+    window = open_discs
+    page(window, "show_workshop")
+    areas = [a for a in window.work.side.findChildren(QScrollArea) if a.isVisible()]
+    area = next(a for a in areas if a.verticalScrollBar().maximum() > 0)
+    round_trip(window)
+    area.verticalScrollBar().setValue(area.verticalScrollBar().maximum())
+    tab = next(w for w in round_trip(window) if name_of(w) == "Workshop")
+    area.verticalScrollBar().setValue(area.verticalScrollBar().maximum())
+    tab.setFocus()
+    QTest.keyClick(tab, TAB)
+    reached = focused()
+    assert area.isAncestorOf(reached)
+    assert reached.visibleRegion().boundingRect().height() == reached.height()
