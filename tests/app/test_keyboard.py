@@ -240,13 +240,17 @@ def test_the_keyboard_is_seen_on_the_settings_page(
     assert not hidden, "; ".join(hidden)
 
 
-def test_tab_brings_what_it_reaches_into_sight(open_discs: MainWindow) -> None:
+def test_tab_brings_what_it_reaches_into_sight(open_discs: MainWindow, qtbot: QtBot) -> None:
     window = open_discs
+    window.resize(1100, 700)
     page(window, "show_workshop")
-    areas = [a for a in window.work.side.findChildren(QScrollArea) if a.isVisible()]
-    area = next(a for a in areas if a.verticalScrollBar().maximum() > 0)
-    round_trip(window)
-    area.verticalScrollBar().setValue(area.verticalScrollBar().maximum())
+
+    def scrolling() -> list[QScrollArea]:
+        areas = window.work.side.findChildren(QScrollArea)
+        return [a for a in areas if a.isVisible() and a.verticalScrollBar().maximum() > 0]
+
+    qtbot.waitUntil(lambda: bool(scrolling()))
+    area = scrolling()[0]
     tab = next(w for w in round_trip(window) if name_of(w) == "Workshop")
     area.verticalScrollBar().setValue(area.verticalScrollBar().maximum())
     tab.setFocus()
