@@ -282,7 +282,7 @@ def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> Half
     if not left:
         return HalfResult(reached if half.relief is Relief.BY_HAND else wanted)
     if half.relief is Relief.BY_HAND:
-        return HalfResult(reached, left_over=wanted.minus(reached), pared=wanted)
+        return HalfResult(reached, left_over=_together(r.region for r in left), pared=wanted)
     centres = room_inside(wanted, half.radius_mm, tolerance)
     host = host_around(wanted, 4 * half.radius_mm)
     sweeps = sweeps_for(left, centres, host, half, tolerance)
@@ -299,7 +299,7 @@ def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfRe
     if not left:
         return HalfResult(target)
     if half.relief is Relief.BY_HAND:
-        return HalfResult(cut, left_over=cut.minus(target), pared=target)
+        return HalfResult(cut, left_over=_together(r.region for r in left), pared=target)
     centres = barred_outside(target, half.radius_mm, tolerance)
     kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
     sweeps = sweeps_for(left, centres, target, half, tolerance)

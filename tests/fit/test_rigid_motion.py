@@ -15,7 +15,7 @@ import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 
-from inlayfit.fit.result import FitResult
+from inlayfit.fit.result import FitResult, ReliefCut
 from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.morphology import closed, dilate, opened
@@ -71,6 +71,16 @@ def told(result: FitResult) -> tuple[int, int, Counter[str]]:
     )
 
 
+def loosely_set(cuts: tuple[ReliefCut, ...], half: HalfSpec) -> float:
+    """Area that T-bones may differ by when the wall they run along does by a micrometre or two.
+
+    The corner lies one radius r off such a plunge; a wall nearer by e lets it end √(2·r·e) earlier (the
+    sagitta of an arc, plane geometry), along the cutter's whole width. Dog-bones end head on.
+    """
+    bones = sum(cut.kind is Relief.T_BONE for cut in cuts)
+    return bones * 2 * half.radius_mm * math.sqrt(2 * half.radius_mm * 2 * EXACT.cutter_slack_mm)
+
+
 @examples(10, 200)
 @given(
     st.sampled_from([2.0, 3.0]).flatmap(lambda cutter: st.tuples(st.just(cutter), necked(cutter))),
@@ -93,9 +103,9 @@ def test_moving_the_drawing_moves_the_answer(
         clearance, HalfSpec(cutter, states[0], reliefs[0]), HalfSpec(plug_cutter, states[1], reliefs[1])
     )
     here, there = solve(region, spec), solve(region.moved(motion), spec)
-    for one, other in ((here.pocket, there.pocket), (here.plug, there.plug)):
-        apart = abs(one.outline.area - other.outline.area) / max(one.outline.perimeter, 1.0)
-        assert apart <= WALL_MM
+    for one, other, half in ((here.pocket, there.pocket, spec.pocket), (here.plug, there.plug, spec.plug)):
+        apart = abs(one.outline.area - other.outline.area)
+        assert apart <= WALL_MM * max(one.outline.perimeter, 1.0) + loosely_set(one.reliefs, half)
     assert told(here) == told(there)
     assert all(cut.area_mm2 > SEEN_MM2 for cut in (*here.reliefs, *there.reliefs))
 
