@@ -27,8 +27,7 @@ from inlayfit.app.theme import STYLE
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import Relief
+from inlayfit.fit.spec import Half, Relief
 from inlayfit.shipped import shipped_folder
 
 PATIENCE_S = 60

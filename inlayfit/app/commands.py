@@ -13,7 +13,7 @@ from inlayfit.app.settings_page import SettingsPage
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings, settings_file, write_settings
 from inlayfit.errors import InlayfitError
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.units import Unit
 
 

@@ -50,7 +50,7 @@ from inlayfit.document.state import SettingsUsed, State
 from inlayfit.document.verdict import checks, verdict
 from inlayfit.errors import InlayfitError
 from inlayfit.finding import Severity
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.progress import Progress
 from inlayfit.shipped import is_shipped
 from inlayfit.units import Unit

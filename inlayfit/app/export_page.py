@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 from inlayfit.app import theme
 from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.formats.dxf_write import DxfVersion
 
 _WIDTH_PX = 620

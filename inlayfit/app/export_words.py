@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from inlayfit.document.state import Facing, State
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 
 if TYPE_CHECKING:
     from inlayfit.document.exports import ExportOptions, ExportReport

@@ -20,7 +20,7 @@ from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.session import Session
 from inlayfit.document.edits import choose
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.units import format_length
 
 _SAME_PLACE_MM = 1.0

@@ -13,7 +13,7 @@ from inlayfit.document.measured_edits import apply_readings, type_pocket
 from inlayfit.document.new_work import in_unit, template_fitting
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.units import Unit
 
 

@@ -9,7 +9,7 @@ from inlayfit.app.solution import Solution
 from inlayfit.app.solving import half_lines
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, Source, State
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.geometry.path import Points
 
 

@@ -20,8 +20,8 @@ from inlayfit.document.sentence import half_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.errors import InlayfitError
 from inlayfit.finding import heaviest_first
-from inlayfit.fit.result import FitResult, Half
-from inlayfit.fit.spec import FitSpec
+from inlayfit.fit.result import FitResult
+from inlayfit.fit.spec import FitSpec, Half
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from inlayfit.progress import Progress
 

@@ -6,7 +6,7 @@ import argparse
 
 from inlayfit.bench.milling import Milling
 from inlayfit.document.exports import ExportOptions, ExportReport, Line, Origin, Passes, Split
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.formats.dxf_write import DxfVersion
 
 _HALVES = {"pocket": (Half.POCKET,), "plug": (Half.PLUG,), "both": (Half.POCKET, Half.PLUG)}

@@ -19,8 +19,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from inlayfit.finding import Finding, Severity, heaviest_first
-from inlayfit.fit.result import PROMISED_MM, FitResult, Half, Spot, WallGap
-from inlayfit.fit.spec import FitSpec, HalfState
+from inlayfit.fit.result import PROMISED_MM, FitResult, Spot, WallGap
+from inlayfit.fit.spec import FitSpec, Half, HalfState
 from inlayfit.geometry.path import Points
 from inlayfit.measures import Measure, at, length, per_side
 from inlayfit.units import Unit, format_per_side

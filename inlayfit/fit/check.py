@@ -8,8 +8,8 @@ import shapely
 
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.residue import Residue, ResidueKind
-from inlayfit.fit.result import PROMISED_MM, GapMap, Half, HalfResult, ReliefCut
-from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
+from inlayfit.fit.result import PROMISED_MM, GapMap, HalfResult, ReliefCut
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, Relief
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.width import Passage

@@ -14,8 +14,7 @@ from inlayfit.finding import Finding, Severity
 from inlayfit.fit import check
 from inlayfit.fit.measured import PocketModel, apply, parts_changed
 from inlayfit.fit.residue import Residue, residues
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec
+from inlayfit.fit.spec import FitSpec, Half
 from inlayfit.geometry.morphology import opened
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance

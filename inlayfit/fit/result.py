@@ -7,8 +7,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from inlayfit.finding import Finding
-from inlayfit.fit.spec import FitSpec, Relief
-from inlayfit.fit.spec import Half as Half
+from inlayfit.fit.spec import FitSpec, Half, Relief
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 

@@ -36,8 +36,8 @@ from inlayfit.fit.gaps import gap_map
 from inlayfit.fit.reach import unreached
 from inlayfit.fit.relief import Sweep, removed_by, sweeps_for
 from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outside
-from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
-from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
+from inlayfit.fit.result import FitResult, HalfResult, ReliefCut
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
 from inlayfit.geometry.morphology import (
     barred_outside,

@@ -20,7 +20,7 @@ from inlayfit.app.prompts import Unsaved
 from inlayfit.app.window import MainWindow
 from inlayfit.document.imports import import_drawing
 from inlayfit.document.project_file import save_project, to_bytes
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from tests.app.conftest import FEET, LEAF, discs
 
 COPY, MOVE, IGNORE = Qt.DropAction.CopyAction, Qt.DropAction.MoveAction, Qt.DropAction.IgnoreAction

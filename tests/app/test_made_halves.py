@@ -22,9 +22,8 @@ from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit import seating
-from inlayfit.fit.result import Half
 from inlayfit.fit.seating import Seat
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Seating
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Seating
 from inlayfit.geometry.path import Path as Line
 from inlayfit.progress import Progress
 

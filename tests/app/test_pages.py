@@ -24,8 +24,7 @@ from inlayfit.app.window import MainWindow
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.document.folder_units import unit_for
 from inlayfit.document.project_json import state_from_json, state_to_json
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState
+from inlayfit.fit.spec import Half, HalfState
 from inlayfit.formats.dxf_write import DxfVersion
 from inlayfit.units import Unit
 from tests.app.conftest import discs

@@ -24,8 +24,8 @@ from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.verdict import Answer, Verdict
 from inlayfit.fit.classes import GapClass, classify
-from inlayfit.fit.result import GapMap, Half, Spot
-from inlayfit.fit.spec import Relief
+from inlayfit.fit.result import GapMap, Spot
+from inlayfit.fit.spec import Half, Relief
 from tests.app.conftest import discs
 
 Settled = Callable[[Session], None]

@@ -14,8 +14,7 @@ from inlayfit.document import edits
 from inlayfit.document.edits import Edit, set_clearance
 from inlayfit.document.state import HalfName, State
 from inlayfit.fit.feel import Feel
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState, Relief
+from inlayfit.fit.spec import Half, HalfState, Relief
 from inlayfit.units import Unit
 from tests.app.conftest import discs
 

@@ -20,8 +20,7 @@ from inlayfit.document.state import Fitting
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.fit.classes import GapClass
 from inlayfit.fit.feel import Feel
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState, Relief, Seating
+from inlayfit.fit.spec import Half, HalfState, Relief, Seating
 from inlayfit.shipped import shipped_folder
 from inlayfit.units import Unit
 from tests.app.conftest import discs

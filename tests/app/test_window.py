@@ -26,8 +26,7 @@ from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.project_file import load_project
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState, Relief
+from inlayfit.fit.spec import Half, HalfState, Relief
 from inlayfit.units import Unit
 from tests.app.conftest import FEET, LEAF
 

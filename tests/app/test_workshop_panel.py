@@ -20,7 +20,7 @@ from inlayfit.document import edits, made_edits
 from inlayfit.document.exports import ExportOptions, Line
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.fit.machine_errors import MachineErrors
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.units import Unit
 from tests.app.conftest import FEET, discs
 

@@ -19,8 +19,7 @@ from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.machine_errors import MachineErrors
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, WallChoice
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
 from inlayfit.wording import Worded

@@ -12,9 +12,9 @@ from inlayfit.bench.milling import Milling
 from inlayfit.document.directions import directed
 from inlayfit.document.exports import ExportOptions, write_fit
 from inlayfit.drawing import Drawing, Figure
-from inlayfit.fit.result import FitResult, Half
+from inlayfit.fit.result import FitResult
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState
 from inlayfit.formats.dxf_read import read_dxf
 from inlayfit.formats.svg_read import read_svg
 from inlayfit.geometry.flatten import flatten

@@ -10,8 +10,7 @@ from inlayfit.document.imports import Outline
 from inlayfit.document.outlines import region_of_contours
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.feel import Feel
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfState, Relief
+from inlayfit.fit.spec import FitSpec, Half, HalfState, Relief
 from inlayfit.geometry.path import Path
 from inlayfit.units import Unit
 from tests.document.states import documents, edits_of

@@ -32,9 +32,9 @@ from inlayfit.document.exports import (
 )
 from inlayfit.errors import Cancelled, ReadBackError, WriteError
 from inlayfit.fit.gaps import gap_map
-from inlayfit.fit.result import FitResult, Half, HalfResult
+from inlayfit.fit.result import FitResult, HalfResult
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState
 from inlayfit.formats.contract import ReadOptions, ReadResult
 from inlayfit.formats.dxf_read import read_dxf
 from inlayfit.formats.dxf_write import DxfVersion

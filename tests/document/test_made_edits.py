@@ -17,8 +17,7 @@ from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.drawing import Drawing
 from inlayfit.errors import SpecError
 from inlayfit.fit.machine_errors import MachineErrors
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import HalfState, Seating
+from inlayfit.fit.spec import Half, HalfState, Seating
 from inlayfit.formats.contract import ReadResult
 from inlayfit.units import Unit
 from tests.document.states import documents, outline, workshops

@@ -10,8 +10,8 @@ import pytest
 from inlayfit.document.report import fit_json, json_text
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.gaps import gap_map
-from inlayfit.fit.result import FitResult, Half, HalfResult, ReliefCut
-from inlayfit.fit.spec import FitSpec, HalfSpec, Relief
+from inlayfit.fit.result import FitResult, HalfResult, ReliefCut
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, Relief
 from inlayfit.geometry.region import Region
 
 PROMISED = {"id", "clearance_mm", "gap", "overlap_mm2", "pocket", "plug", "reliefs", "findings"}

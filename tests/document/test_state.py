@@ -7,8 +7,7 @@ from hypothesis import given
 
 from inlayfit.document.sentence import PATTERN, PLACES, parts, sentence
 from inlayfit.document.state import Fitting, State
-from inlayfit.fit.result import Half
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState
 from inlayfit.units import Unit
 from tests.document.states import documents
 from tests.strategies import examples

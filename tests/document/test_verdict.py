@@ -8,9 +8,9 @@ from inlayfit.document.remedies import fix_for
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.verdict import Answer, Check, checks, verdict
 from inlayfit.finding import Finding, Severity
-from inlayfit.fit.result import FitResult, Half
+from inlayfit.fit.result import FitResult
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief
 from inlayfit.geometry.path import Path
 
 L_SHAPE = [(0, 0), (30, 0), (30, 12), (12, 12), (12, 30), (0, 30)]

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from inlayfit.document.worded_json import worded_from_json, worded_to_json
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.measures import area, at, length, per_side, point, size
 from inlayfit.units import Unit
 from inlayfit.wording import Worded, values_of

@@ -6,9 +6,9 @@ import pytest
 
 from inlayfit.finding import Severity
 from inlayfit.fit.bench_advice import advised, bench_work, goes_in, verdict_sentence
-from inlayfit.fit.result import FitResult, Half
+from inlayfit.fit.result import FitResult
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState
 from inlayfit.geometry.region import Region
 
 Ring = list[tuple[float, float]]

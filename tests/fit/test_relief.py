@@ -13,9 +13,9 @@ from shapely import LineString
 
 from inlayfit.fit.relief import sweeps_for
 from inlayfit.fit.residue import residues, residues_outside
-from inlayfit.fit.result import Half, ReliefCut
+from inlayfit.fit.result import ReliefCut
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, WallChoice
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief, WallChoice
 from inlayfit.geometry.morphology import closed, dilate, erode, opened, thick_parts
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT

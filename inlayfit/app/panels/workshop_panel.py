@@ -33,7 +33,7 @@ from inlayfit.document.made_edits import set_edge_break, set_kerf_taper, set_wor
 from inlayfit.document.state import Fitting, State
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.fit.machine_errors import MachineErrors
-from inlayfit.fit.result import Half
+from inlayfit.fit.spec import Half
 from inlayfit.units import Unit, format_length
 
 _BOX_PX, _CHOICE_PX = 116, 132
