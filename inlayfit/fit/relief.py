@@ -21,6 +21,7 @@ import shapely
 from numpy.typing import NDArray
 from shapely import LineString
 
+from inlayfit.fit.channels import ways_into_channels
 from inlayfit.fit.plunges import Numbers, Targets, Ways, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
@@ -110,7 +111,7 @@ class _Corners:
         starts: the cutter's centre nearest to that.
         middles: the mean of the vertices.
         feet: the cutter's centre nearest to that.
-        others: the cutter's centre nearest to the vertex farthest from the start: the other end of a neck.
+        channels: ways along the middle of those that are channels.
         near: the part of the half that a plunge can touch.
     """
 
@@ -120,7 +121,7 @@ class _Corners:
     starts: Points
     middles: Points
     feet: Points
-    others: Points
+    channels: Ways
     near: Shapes
 
 
@@ -135,30 +136,30 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
         [first + int(distances[first:end].argmax()) for first, end in zip(firsts.tolist(), ends, strict=True)]
     )
     corners, starts, feet = targets.vertices[deepest], nearest[deepest], nearest[len(targets.vertices) :]
-    far = _distances(targets, starts)
-    farthest = np.array(
-        [first + int(far[first:end].argmax()) for first, end in zip(firsts.tolist(), ends, strict=True)]
-    )
-    others = nearest[farthest]
-    near = clipped(half, _boxes(targets, (starts, feet, others), radius))
-    return _Corners(residues, targets, corners, starts, middles, feet, others, near)
+    channels = ways_into_channels(residues, centres, radius)
+    own, every = np.arange(len(residues)), (channels.target, channels.origins)
+    near = clipped(half, _boxes(targets, [(own, starts), (own, feet), every], radius))
+    return _Corners(residues, targets, corners, starts, middles, feet, channels, near)
 
 
-def _distances(targets: Targets, origins: Points) -> Points:
-    """How far each vertex is from the place of its target."""
-    offsets = targets.vertices - np.repeat(origins, targets.counts, axis=0)
-    distances: Points = np.hypot(offsets[:, 0], offsets[:, 1])
-    return distances
+def _boxes(targets: Targets, places: list[tuple[Numbers, Points]], radius: float) -> Points:
+    """Boxes round each target and all plunges to it from its places: none is longer than its farthest vertex.
 
-
-def _boxes(targets: Targets, places: tuple[Points, ...], radius: float) -> Points:
-    """Boxes that hold all plunges from any of the places: none is longer than its farthest vertex is away."""
-    lows, highs = [], []
-    for origins in places:
-        far = np.maximum.reduceat(_distances(targets, origins), targets.firsts)[:, None] + radius
-        lows.append(origins - far)
-        highs.append(origins + far)
-    return np.hstack([np.min(lows, axis=0), np.max(highs, axis=0)])
+    Args:
+        targets: what is plunged to.
+        places: numbers of targets, and a place for each.
+        radius: the cutter's.
+    """
+    firsts, ends = targets.firsts, targets.firsts + targets.counts
+    low = np.minimum.reduceat(targets.vertices, firsts, axis=0) - radius
+    high = np.maximum.reduceat(targets.vertices, firsts, axis=0) + radius
+    for numbers, origins in places:
+        for i, origin in zip(numbers.tolist(), origins, strict=True):
+            offsets = targets.vertices[firsts[i] : ends[i]] - origin
+            far = float(np.hypot(offsets[:, 0], offsets[:, 1]).max()) + radius
+            low[i] = np.minimum(low[i], origin - far)
+            high[i] = np.maximum(high[i], origin + far)
+    return np.hstack([low, high])
 
 
 def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tolerance) -> list[Sweep]:
@@ -196,14 +197,14 @@ def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance)
 def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radius: float) -> Ways:
     """The best way into each of these corners: towards the corner or its middle, then turned bit by bit.
 
-    A neck is also gone through from end to end: which end is deeper is chance. A corner that none of the
-    straight ways covers gets a fan of them.
+    A channel is also entered along its middle. A corner that none of the straight ways covers gets a fan of
+    them.
     """
     starts, feet = corners.starts[which], corners.feet[which]
     aims, middles = corners.corners[which], corners.middles[which]
     straight = Ways.towards(
         np.tile(which, 3), np.vstack([starts, feet, starts]), np.vstack([aims, middles, middles])
-    ).joined(_through_necks(corners, which))
+    ).joined(corners.channels.chosen(np.flatnonzero(np.isin(corners.channels.target, which))))
     best = _best(straight, corners, radius)
     missed = straight.chosen(np.flatnonzero(~np.isin(straight.target, best.target)))
     if len(missed.target):
@@ -211,16 +212,6 @@ def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radi
     for turn in turns:
         best = _best(_fanned(best, turn), corners, radius)
     return best
-
-
-def _through_necks(corners: _Corners, which: Numbers) -> Ways:
-    """From either end of each neck to the other, and to its middle."""
-    kinds = [corners.residues[i].kind for i in which.tolist()]
-    necks = which[np.array([kind is ResidueKind.NECK for kind in kinds], dtype=bool)]
-    one, other, middle = corners.starts[necks], corners.others[necks], corners.middles[necks]
-    return Ways.towards(
-        np.tile(necks, 4), np.vstack([one, other, one, other]), np.vstack([other, one, middle, middle])
-    )
 
 
 def _fanned(ways: Ways, *angles: float) -> Ways:

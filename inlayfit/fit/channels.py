@@ -1,0 +1,72 @@
+"""Ways into channels: dead ends and necks that a plunge can only clear along their middle.
+
+In a channel barely narrower than the cutter a plunge must not be out of line by more than the difference, so
+the places and directions that suit a corner meet it by chance only. The middle line is that of the smallest
+rectangle round the channel, whose long sides lie on its walls. The plunge begins where that line, followed
+out of the channel, first meets the cutter's centres.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+import shapely
+
+from inlayfit.fit.plunges import Numbers, Ways
+from inlayfit.fit.residue import Residue, ResidueKind
+from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.path import Points
+
+_MOST_STEPS = 40
+_ARRIVED_MM = 1e-7
+_FARTHEST_RADII = 2.0
+
+
+def ways_into_channels(residues: Sequence[Residue], centres: BoundaryIndex, radius: float) -> Ways:
+    """Along each channel's middle: from its mouth, or from both mouths of a neck.
+
+    Args:
+        residues: of all kinds; corners have no middle line.
+        centres: the boundary of the cutter's centres.
+        radius: the cutter's.
+    """
+    kinds = [residue.kind for residue in residues]
+    channels = np.array(
+        [i for i, kind in enumerate(kinds) if kind in (ResidueKind.DEAD_END, ResidueKind.NECK)], dtype=np.intp
+    )
+    if len(channels) == 0:
+        return Ways(channels, np.empty((0, 2)), np.empty((0, 2)))
+    ends = _middle_lines([residues[i] for i in channels.tolist()])
+    away = centres.nearest(ends.reshape(-1, 2))[0].reshape(-1, 2)
+    is_neck = np.array([kinds[i] is ResidueKind.NECK for i in channels.tolist()])
+    mouths = is_neck[:, None] | (away <= away.min(axis=1, keepdims=True))
+    row, end = np.nonzero(mouths)
+    ways = Ways.towards(channels[row], ends[row, end], ends[row, 1 - end])
+    return _begun_at_centres(ways, centres, _FARTHEST_RADII * radius)
+
+
+def _middle_lines(channels: list[Residue]) -> Points:
+    """Both ends of the middle line of the smallest rectangle round each, (n, 2, 2)."""
+    rectangles = shapely.oriented_envelope([channel.region.shape for channel in channels])
+    corners = shapely.get_coordinates(rectangles).reshape(-1, 5, 2)[:, :4]
+    sides = np.hypot(*np.moveaxis(corners[:, 1:3] - corners[:, :2], -1, 0))
+    turned = np.where((sides[:, 0] > sides[:, 1])[:, None, None], np.roll(corners, -1, axis=1), corners)
+    lines: Points = (turned[:, [0, 2]] + turned[:, [1, 3]]) / 2
+    return lines
+
+
+def _begun_at_centres(ways: Ways, centres: BoundaryIndex, farthest: float) -> Ways:
+    """The ways that meet the centres within a distance when followed backwards, from there.
+
+    Nothing of the boundary is nearer than its distance, so one can step back by that much at a time.
+    """
+    back = np.zeros(len(ways.target))
+    distances = np.full(len(ways.target), np.inf)
+    for _ in range(_MOST_STEPS):
+        distances, _ = centres.nearest(ways.ends(-back))
+        if (distances <= _ARRIVED_MM).all():
+            break
+        back = np.minimum(back + np.where(distances > _ARRIVED_MM, distances, 0.0), farthest)
+    arrived: Numbers = np.flatnonzero(distances <= _ARRIVED_MM)
+    return Ways(ways.target[arrived], ways.ends(-back)[arrived], ways.units[arrived])
