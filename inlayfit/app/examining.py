@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from inlayfit.app.solution import Solution, Solved
 from inlayfit.document.workshop_numbers import WorkshopNumbers
-from inlayfit.errors import InlayfitError
+from inlayfit.errors import Cancelled, InlayfitError
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
 from inlayfit.progress import Progress
@@ -85,8 +85,10 @@ def look_at(solution: Solution, known: Looks, progress: Progress) -> Looks:
             looks[name] = old
             continue
         try:
-            fit = examined(result, state.workshop.at_depth(depth_mm))
+            fit = examined(result, state.workshop.at_depth(depth_mm), progress=progress)
             looks[name] = Look(result, state.workshop, depth_mm, fit, held=_held(solution.solved[name]))
+        except Cancelled:
+            raise
         except InlayfitError as error:
             looks[name] = Look(result, state.workshop, depth_mm, None, error)
     progress.raise_if_cancelled()

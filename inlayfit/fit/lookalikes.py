@@ -8,13 +8,14 @@ from inlayfit.finding import Finding, Severity
 from inlayfit.fit.orientation import Motion, Need, Orientation, Orientations, orientations
 from inlayfit.fit.result import FitResult
 from inlayfit.measures import length
+from inlayfit.progress import Progress
 from inlayfit.wording import Worded
 
 
-def orientations_of(result: FitResult) -> Orientations:
-    """The lookalikes of a solved plug, judged by its smallest gap."""
+def orientations_of(result: FitResult, *, progress: Progress | None = None) -> Orientations:
+    """The lookalikes of a solved plug, judged by its smallest gap; raises Cancelled if stopped."""
     gap_mm = 0.0 if result.gap.is_empty else max(0.0, result.gap.min_mm)
-    return orientations(result.plug.outline, clearance_mm=gap_mm)
+    return orientations(result.plug.outline, clearance_mm=gap_mm, progress=progress)
 
 
 def mark_finding(ways: Orientations) -> Finding | None:

@@ -21,6 +21,7 @@ from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
+from inlayfit.progress import Progress, unwatched
 
 SIGHT_MM = 0.3
 """A smaller difference is not seen while sorting pieces on the bench; common practice, no source."""
@@ -87,14 +88,21 @@ class Orientations:
         return not any(w.motion is Motion.FLIPPED and w.need is Need.NOTHING for w in self.lookalikes)
 
 
-def orientations(plug: Region, *, clearance_mm: float, sight_mm: float = SIGHT_MM) -> Orientations:
+def orientations(
+    plug: Region, *, clearance_mm: float, sight_mm: float = SIGHT_MM, progress: Progress | None = None
+) -> Orientations:
     """Look at a plug from every side.
 
     Args:
         plug: its finished outline.
         clearance_mm: what it has per side in its pocket; a misfit up to it still goes in.
         sight_mm: a misfit that the eye does not see.
+        progress: asked before each turn that is looked at closely whether to stop.
+
+    Raises:
+        Cancelled: the work was stopped.
     """
+    watched = progress or unwatched()
     if plug.is_empty:
         return Orientations((), is_round=False)
     centre = np.array([plug.shape.centroid.x, plug.shape.centroid.y])
@@ -110,6 +118,7 @@ def orientations(plug: Region, *, clearance_mm: float, sight_mm: float = SIGHT_M
         if shares[-1] > _ROUND_SHARE:  # any turn will do: a few, evenly spread, show whether all go in
             dips = dips[:: max(1, math.ceil(len(dips) / _MOST_OF_ROUND))]
         for angle in dips:
+            watched.raise_if_cancelled()
             turn, misfit = settled(held, angle, index)
             if misfit > sight_mm or (motion is Motion.TURNED and _is_nothing(turn)):
                 continue

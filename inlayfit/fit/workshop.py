@@ -26,6 +26,7 @@ from inlayfit.fit.orientation import Orientations
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.scatter import Scatter, nominal_findings, scatter_finding, scatter_of
 from inlayfit.measures import length
+from inlayfit.progress import Progress
 from inlayfit.wording import Worded
 
 _FELT_MM = 0.005
@@ -127,14 +128,15 @@ class Examined:
         return not self.result.spec.pocket.may_move and not self.result.spec.plug.may_move
 
 
-def examined(result: FitResult, workshop: Workshop) -> Examined:
+def examined(result: FitResult, workshop: Workshop, *, progress: Progress | None = None) -> Examined:
     """Look at an answer with what is known about the cutting.
 
     Raises:
         SpecError: two numbers contradict each other.
+        Cancelled: the work was stopped.
     """
     works = bench_work(result)
-    ways = orientations_of(result)
+    ways = orientations_of(result, progress=progress)
     faces = faces_of(result)
     floor = _floor(result, workshop.floor_fillet_mm)
     scatter = scatter_of(result, workshop.errors, depth_mm=workshop.depth_mm)

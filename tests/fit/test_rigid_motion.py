@@ -63,12 +63,13 @@ motions = st.builds(
 )
 
 
-def told(result: FitResult) -> tuple[int, int, Counter[str]]:
-    return (
-        len(result.pocket.reliefs),
-        len(result.plug.reliefs),
-        Counter(finding.code for finding in result.findings),
-    )
+def told(result: FitResult) -> tuple[int, int, Counter[str], set[str]]:
+    """How many reliefs, which findings; of thin places whether, since neighbours may count as one or two."""
+    codes = Counter(finding.code for finding in result.findings)
+    thin = {code for code in codes if code.startswith("thin-")}
+    for code in thin:
+        del codes[code]
+    return len(result.pocket.reliefs), len(result.plug.reliefs), codes, thin
 
 
 def loosely_set(cuts: tuple[ReliefCut, ...], half: HalfSpec) -> float:

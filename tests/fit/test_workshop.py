@@ -14,7 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.stats import norm
 
-from inlayfit.errors import SpecError
+from inlayfit.errors import Cancelled, SpecError
 from inlayfit.finding import Severity
 from inlayfit.fit.faces import Faces, faces_of
 from inlayfit.fit.hand_work import hand_work
@@ -30,6 +30,7 @@ from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
+from inlayfit.progress import Progress
 from tests.strategies import examples, regions
 
 ELL = Region.of_ring([(0, 0), (30, 0), (30, 12), (11, 12), (11, 20), (0, 20)])
@@ -283,3 +284,13 @@ def test_hand_work_is_what_the_cutter_leaves_in_each_corner() -> None:
     pieces = hand_work(result.pocket, result.spec.pocket)
     assert [piece.area for piece in pieces] == pytest.approx([(1 - math.pi / 4) * 1.5**2] * 4, abs=2e-3)
     assert hand_work(result.plug, result.spec.plug) == ()
+
+
+def test_looking_closely_stops_when_it_is_asked_to() -> None:
+    """A square has three turns and four flips to look at; none is begun after the stop."""
+    result = solve(SQUARE, FitSpec(0.05, HalfSpec(2.0), HalfSpec(2.0)))
+    stopped = Progress()
+    stopped.cancel()
+    with pytest.raises(Cancelled):
+        examined(result, Workshop(), progress=stopped)
+    assert len(examined(result, Workshop(), progress=Progress()).orientations.lookalikes) == 7
