@@ -133,7 +133,8 @@ class Documents(QObject):
 
     def open_plug_with_prompt(self) -> None:
         """Ask for the drawing of the made plug of the leading pocket, and take the plug from it."""
-        files = prompts.open_files(self._window, self._start_folder())
+        title = self.tr("Outline of the plug")
+        files = prompts.open_files(self._window, self._start_folder(), title)
         if files:
             self._queue = []
             self._wish = _Wish(adds=True, is_plug=True)

@@ -8,7 +8,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -22,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.form_row import add_row, fit_height
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.fit.spec import Half
 from inlayfit.formats.dxf_write import DxfVersion
@@ -122,8 +122,8 @@ class ExportPage(QDialog):
         why = self.tr("R2000 states its unit. SVG is always written beside it.")
         self.version = self._choice(self.tr("&DXF"), versions, start.dxf_version.value, why)
 
-    def _choice(self, label: str, choices: Sequence[tuple[str, str]], chosen: str, why: str) -> QComboBox:
-        combo = QComboBox()
+    def _choice(self, label: str, choices: Sequence[tuple[str, str]], chosen: str, why: str) -> ListedBox:
+        combo = ListedBox()
         for value, words in choices:
             combo.addItem(words, value)
         combo.setCurrentIndex([value for value, _ in choices].index(chosen))

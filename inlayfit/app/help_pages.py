@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from html import escape
+import re
+from html import escape, unescape
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, Qt, QUrl
+from PySide6.QtCore import QByteArray, QCoreApplication, Qt, QUrl
 from PySide6.QtGui import QImage, QKeySequence, QPainter
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
@@ -72,6 +73,14 @@ _PICTURES: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Which pictures of resources/maths stand below which line, by how the line begins."""
 _PICTURE_PX = 420
+PICTURE_WORDS = (
+    "cutter",
+    "As cut: drawn (dashed), reached (light), left over (dark)",
+    "Target T, and Z: where a plug cut to T would bind",
+    "Rounded: both walls match, the gap is c",
+    "Dog-bone in both halves",
+)
+"""The words in these pictures, without their numbers; what is a letter of the reckoning stays."""
 
 
 class _Page(QTextBrowser):
@@ -84,7 +93,7 @@ class _Page(QTextBrowser):
         return super().loadResource(kind, url)
 
     def _drawn(self, name: str) -> QImage:
-        renderer = QSvgRenderer(str(_picture_file(name)))
+        renderer = QSvgRenderer(QByteArray(picture_svg(name).encode()))
         box, ratio = renderer.viewBoxF(), self.devicePixelRatioF()
         height = _PICTURE_PX * box.height() / max(1e-9, box.width())
         image = QImage(round(_PICTURE_PX * ratio), round(height * ratio), QImage.Format.Format_ARGB32)
@@ -136,6 +145,17 @@ def _pictures_of(line: str) -> str:
     names = next((names for start, names in _PICTURES if line.startswith(start)), ())
     there = [name for name in names if _picture_file(name).exists()]
     return "".join(f"<p><img src='picture:{name}'></p>" for name in there)
+
+
+def picture_svg(name: str) -> str:
+    """A picture of the guide with its words in the window's language."""
+
+    def translated_text(found: re.Match[str]) -> str:
+        number, words = found.groups()
+        return f">{number}{escape(_tr(unescape(words)))}</text>"
+
+    svg = _picture_file(name).read_text(encoding="utf-8")
+    return re.sub(r">(\d* *)([^<>]+)</text>", translated_text, svg)
 
 
 def _picture_file(name: str) -> Path:

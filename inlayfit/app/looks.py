@@ -78,7 +78,9 @@ QComboBox {{ background: {field}; color: {text}; border: 1px solid {edge}; borde
 QComboBox#listed {{ combobox-popup: 0; }}
 QComboBox:focus {{ border: 2px solid {focus}; padding: 4px 7px; }}
 QComboBox QAbstractItemView {{ background: {field}; color: {text}; border: 1px solid {edge};
-  selection-background-color: {accent_soft}; selection-color: {text}; }}
+  selection-background-color: {accent_soft}; selection-color: {text}; outline: 0; }}
+QComboBox QAbstractItemView::item {{ min-height: 26px; padding: 0 6px; }}
+QComboBox QAbstractItemView::item:selected {{ background: {accent_soft}; color: {text}; }}
 QTextBrowser {{ background: {field}; border: 1px solid {edge}; border-radius: {radius}px; padding: 8px; }}
 QProgressBar {{ background: {field}; border: 1px solid {edge}; border-radius: 4px; max-height: 10px; }}
 QProgressBar::chunk {{ background: {accent}; border-radius: 3px; }}

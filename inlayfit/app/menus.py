@@ -36,7 +36,7 @@ TABLE: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             "fit_view", "zoom_in", "zoom_out", "-", "next_spot", "previous_spot", "-",
             "show_spot", "show_checks", "show_outlines", "show_workshop", "-",
             ("&Unit", ("unit_mm", "unit_inch", "unit_thou")),
-            ("&Colours", ("theme_system", "theme_light", "theme_dark", "theme_contrast")),
+            ("Colou&rs", ("theme_system", "theme_light", "theme_dark", "theme_contrast")),
             "-", "next_panel", "previous_panel",
         ),
     ),
@@ -47,7 +47,7 @@ TABLE: tuple[tuple[str, tuple[Entry, ...]], ...] = (
 
 def fill_menu_bar(bar: QMenuBar, actions: Mapping[str, QAction]) -> QMenu:
     """Make the menus; answers the one for recent work, which is filled when it opens."""
-    recent = QMenu(_tr("Open &recent"), bar)
+    recent = QMenu(_tr("Open rece&nt"), bar)
     groups: dict[str, QActionGroup] = {}
     for title, entries in TABLE:
         menu = bar.addMenu(_tr(title))

@@ -41,7 +41,7 @@ def _tr(text: str) -> str:
     return QCoreApplication.translate("prompts", text)
 
 
-def open_files(parent: QWidget, folder: Path) -> list[Path]:
+def open_files(parent: QWidget, folder: Path, title: str = "") -> list[Path]:
     """Drawings or a project to open; empty if the person changed their mind."""
     kinds = (
         _tr("Drawings and projects")
@@ -49,7 +49,7 @@ def open_files(parent: QWidget, folder: Path) -> list[Path]:
         + _tr("All files")
         + " (*)"
     )
-    names, _ = QFileDialog.getOpenFileNames(parent, _tr("Open outline"), str(folder), kinds)
+    names, _ = QFileDialog.getOpenFileNames(parent, title or _tr("Open outline"), str(folder), kinds)
     return [Path(name) for name in names]
 
 

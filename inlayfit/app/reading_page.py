@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -23,6 +22,7 @@ from inlayfit.app import theme
 from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.app.reading_fixes import Part
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.app.words import counted
 from inlayfit.document.state import SettingsUsed
 from inlayfit.units import Unit, format_length
@@ -98,9 +98,9 @@ class ReadingPage(QDialog):
 
     # --- parts
 
-    def _unit_choice(self) -> QComboBox:
+    def _unit_choice(self) -> ListedBox:
         """What the file says, unless it says nothing and a unit was chosen already; and each unit."""
-        combo = QComboBox()
+        combo = ListedBox()
         stated, chosen = self._look.file_unit, self._how.unit
         if stated is not None or chosen is None:
             first = self.tr("what the file says") if stated is not None else self.tr("not stated")

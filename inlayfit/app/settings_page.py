@@ -9,7 +9,6 @@ from PySide6.QtCore import QCoreApplication, Qt, QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -24,6 +23,7 @@ from inlayfit.app import theme
 from inlayfit.app.desktop_row import DesktopRow
 from inlayfit.app.form_row import add_row
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.settings import TABLE, Kind, Setting, Settings, Value
 from inlayfit.units import Unit
 
@@ -100,8 +100,8 @@ class SettingsPage(QDialog):
         box.length_edited.connect(lambda mm: self._set(setting, mm))
         return box
 
-    def _choice(self, setting: Setting, value: Value) -> QComboBox:
-        combo = QComboBox()
+    def _choice(self, setting: Setting, value: Value) -> ListedBox:
+        combo = ListedBox()
         for choice, words in setting.choices:
             combo.addItem(_tr(words), choice)
         combo.setCurrentIndex([choice for choice, _ in setting.choices].index(str(value)))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 from inlayfit.app.core_words import core_error
 from inlayfit.app.form_row import add_row, fit_height
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.measured import circle, rectangle, slot
 from inlayfit.document.outlines import Outline
 from inlayfit.errors import SpecError
@@ -40,7 +40,7 @@ class SizePage(QDialog):
         self.form = QFormLayout()
         self.form.setHorizontalSpacing(16)
         self.form.setVerticalSpacing(12)
-        self.shape = QComboBox()
+        self.shape = ListedBox()
         for name, words in (
             ("circle", self.tr("circle")),
             ("rectangle", self.tr("rectangle")),

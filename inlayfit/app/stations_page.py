@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QGridLayout,
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
 from inlayfit.app import theme
 from inlayfit.app.core_words import core, core_error
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.errors import SpecError
 from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, describe, fit_pocket
 from inlayfit.units import Unit, format_length
@@ -30,7 +30,7 @@ class StationRow:
     """One reading: its axis, the drawn width, the width read, and how far it is off the model."""
 
     def __init__(self, page: StationsPage, number: int, axis: Axis, drawn_mm: float) -> None:
-        self.axis = QComboBox()
+        self.axis = ListedBox()
         self.axis.addItems([each.value for each in Axis])
         self.axis.setCurrentText(axis.value)
         self.drawn, self.read = page.length_box(drawn_mm), page.length_box(0.0)

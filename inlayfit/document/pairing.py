@@ -60,8 +60,8 @@ def paired(
     if not found.pairs:
         raise NoOutlineError(
             Worded(
-                "None of the plugs fits any of the pockets as far as it may move; name the outlines that "
-                "belong together with --outline and --plug-outline."
+                "None of the plugs fits any of the pockets as far as it may move; choose the pocket and the "
+                "plug that belong together."
             )
         )
     pairs = [(pockets[pair.pocket], plugs[pair.plug]) for pair in found.pairs]
@@ -132,7 +132,7 @@ def _held_otherwise(pairs: _Pairs, found: Assignment) -> list[Finding]:
                 Worded(
                     "Only turned would go in (pocket + plug): {names}.", names=_named(pairs, found, turned)
                 ),
-                Worded("Let the plugs be turned to their seats with --seat turn, or turn the drawing."),
+                Worded("Seat the plugs with a turn too, or turn the drawing."),
             )
         )
     if flipped:

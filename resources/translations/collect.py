@@ -113,6 +113,7 @@ def _words_in_tables() -> Iterator[Word]:
         yield "core", setting.label
     for title, lines in help_pages.GUIDE:
         yield from (("help", text) for text in (title, *lines))
+    yield from (("help", text) for text in help_pages.PICTURE_WORDS)
     for _, text in (*actions.CANVAS_KEYS, *actions.RULER_KEYS):
         yield "help", text
 

@@ -188,11 +188,11 @@
    <translation>Projekt &amp;speichern</translation>
   </message>
   <message>
-   <source>Keeps outlines, fits and trials in one file.</source>
-   <translation>Behält Umrisse, Passungen und Versuche in einer Datei.</translation>
+   <source>Keeps outlines and fits in one file.</source>
+   <translation>Behält Umrisse und Passungen in einer Datei.</translation>
   </message>
   <message>
-   <source>Save project &amp;as…</source>
+   <source>Save &amp;project as…</source>
    <translation>Projekt speichern &amp;unter…</translation>
   </message>
   <message>
@@ -208,7 +208,7 @@
    <translation>Schreibt beide Hälften als DXF und SVG.</translation>
   </message>
   <message>
-   <source>Se&amp;ttings…</source>
+   <source>S&amp;ettings…</source>
    <translation>&amp;Einstellungen…</translation>
   </message>
   <message>
@@ -217,7 +217,7 @@
   </message>
   <message>
    <source>&amp;Quit</source>
-   <translation>B&amp;eenden</translation>
+   <translation>Bee&amp;nden</translation>
   </message>
   <message>
    <source>Closes the window.</source>
@@ -336,7 +336,7 @@
    <translation>Fehler, Durchgänge, viele Teile.</translation>
   </message>
   <message>
-   <source>Next pa&amp;nel</source>
+   <source>Next p&amp;anel</source>
    <translation>Nächster &amp;Bereich</translation>
   </message>
   <message>
@@ -433,14 +433,14 @@
   </message>
   <message>
    <source>Plug from a &amp;drawing…</source>
-   <translation>Einlage aus &amp;Zeichnung…</translation>
+   <translation>Einlage &amp;aus Zeichnung…</translation>
   </message>
   <message>
    <source>For two made halves: reads the outline of the plug.</source>
    <translation>Für zwei gefertigte Hälften: liest den Umriss der Einlage.</translation>
   </message>
   <message>
-   <source>Pocket as &amp;measured…</source>
+   <source>Pocket &amp;as measured…</source>
    <translation>Tasche, wie &amp;gemessen…</translation>
   </message>
   <message>
@@ -1477,8 +1477,8 @@
    <translation>Zu {count} Taschen ({ids}) gibt es keine Einlage, also wird über sie nichts gesagt.</translation>
   </message>
   <message>
-   <source>None of the plugs fits any of the pockets as far as it may move; name the outlines that belong together with --outline and --plug-outline.</source>
-   <translation>Keine der Einlagen passt, so weit sie sich bewegen darf, in eine der Taschen; nennen Sie mit --outline und --plug-outline die Umrisse, die zusammengehören.</translation>
+   <source>None of the plugs fits any of the pockets as far as it may move; choose the pocket and the plug that belong together.</source>
+   <translation>Keine der Einlagen passt in eine der Taschen, soweit sie sich bewegen darf; wählen Sie Tasche und Einlage, die zusammengehören.</translation>
   </message>
   <message>
    <source>Other pairs would fit as well as these (pocket + plug): {names}.</source>
@@ -1497,8 +1497,8 @@
    <translation>Nur gedreht gingen hinein (Tasche + Einlage): {names}.</translation>
   </message>
   <message>
-   <source>Let the plugs be turned to their seats with --seat turn, or turn the drawing.</source>
-   <translation>Lassen Sie die Einlagen mit --seat turn zu ihrem Sitz drehen, oder drehen Sie die Zeichnung.</translation>
+   <source>Seat the plugs with a turn too, or turn the drawing.</source>
+   <translation>Legen Sie die Einlagen auch mit Drehung ein, oder drehen Sie die Zeichnung.</translation>
   </message>
   <message>
    <source>Only flipped over would go in (pocket + plug): {names}.</source>
@@ -3655,6 +3655,10 @@
  <context>
   <name>Documents</name>
   <message>
+   <source>Outline of the plug</source>
+   <translation>Umriss der Einlage</translation>
+  </message>
+  <message>
    <source>The clipboard holds no outline; copy an SVG or DXF, or a file of that kind.</source>
    <translation>Die Zwischenablage enthält keinen Umriss; kopieren Sie SVG oder DXF oder eine solche Datei.</translation>
   </message>
@@ -4031,6 +4035,26 @@
    <translation>Das Programm kennt weder Ihre Maschine noch Ihren Werkstoff noch Ihre Spannmittel. Sie schon.</translation>
   </message>
   <message>
+   <source>cutter</source>
+   <translation>Fräser</translation>
+  </message>
+  <message>
+   <source>As cut: drawn (dashed), reached (light), left over (dark)</source>
+   <translation>Wie geschnitten: gezeichnet, erreicht (hell), übrig (dunkel)</translation>
+  </message>
+  <message>
+   <source>Target T, and Z: where a plug cut to T would bind</source>
+   <translation>Ziel T, und Z: wo eine Einlage wie T klemmen würde</translation>
+  </message>
+  <message>
+   <source>Rounded: both walls match, the gap is c</source>
+   <translation>Gerundet: beide Wände gleich, der Spalt ist c</translation>
+  </message>
+  <message>
+   <source>Dog-bone in both halves</source>
+   <translation>Knochen in beiden Hälften</translation>
+  </message>
+  <message>
    <source>next tight spot</source>
    <translation>nächste enge Stelle</translation>
   </message>
@@ -4116,7 +4140,7 @@
  <context>
   <name>menus</name>
   <message>
-   <source>Open &amp;recent</source>
+   <source>Open rece&amp;nt</source>
    <translation>&amp;Zuletzt geöffnet</translation>
   </message>
   <message>
@@ -4136,7 +4160,7 @@
    <translation>&amp;Einheit</translation>
   </message>
   <message>
-   <source>&amp;Colours</source>
+   <source>Colou&amp;rs</source>
    <translation>&amp;Farben</translation>
   </message>
   <message>
@@ -4277,12 +4301,20 @@
    <translation>Was Sie öffnen, steht dann hier.</translation>
   </message>
   <message>
-   <source>About the sample</source>
-   <translation>Zum Beispiel</translation>
+   <source>The whole job is the sentence above. Once an outline is open, every box in it can be changed.</source>
+   <translation>Der ganze Auftrag ist der Satz oben. Sobald ein Umriss offen ist, lässt sich jedes Feld darin ändern.</translation>
+  </message>
+  <message>
+   <source>About the sentence</source>
+   <translation>Zum Satz oben</translation>
   </message>
   <message>
    <source>A leaf fitted into a disc, with one check left open on purpose. Change anything; undo takes it all back.</source>
    <translation>Ein Blatt, in eine Scheibe eingepasst; eine Prüfung ist mit Absicht offen. Ändern Sie alles; Rückgängig nimmt es zurück.</translation>
+  </message>
+  <message>
+   <source>About the sample</source>
+   <translation>Zum Beispiel</translation>
   </message>
  </context>
  <context>
@@ -4435,8 +4467,8 @@
    <translation>Passlineal</translation>
   </message>
   <message>
-   <source>Zones are a start; your trials move them.</source>
-   <translation>Ein Anfang; Ihre Versuche verschieben die Zonen.</translation>
+   <source>Zones are a place to start, not a promise.</source>
+   <translation>Die Zonen sind ein Anfang, kein Versprechen.</translation>
   </message>
   <message>
    <source>Clearance per side beside the ruler</source>
@@ -4545,10 +4577,6 @@
    <translation>&lt;b&gt;Prüfungen&lt;/b&gt;&lt;br&gt;Was vor dem Schneiden anzusehen ist, das Schwerste zuerst.</translation>
   </message>
   <message>
-   <source>The whole job is this sentence. Once an outline is open, every box in it can be changed.</source>
-   <translation>Die ganze Aufgabe ist dieser Satz. Ist ein Umriss offen, lässt sich jedes Feld darin ändern.</translation>
-  </message>
-  <message>
    <source>Plug</source>
    <translation>Einlage</translation>
   </message>
@@ -4573,8 +4601,8 @@
    <translation>&amp;Werkstoff</translation>
   </message>
   <message>
-   <source>What it is called and made of, as the cut sheet will say it.</source>
-   <translation>Wie sie heißt und woraus sie ist, so wie es auf dem Werkblatt steht.</translation>
+   <source>What it is called and made of, as the sentence says it.</source>
+   <translation>Wie sie heißt und woraus sie ist, so wie der Satz es sagt.</translation>
   </message>
   <message>
    <source>State of the {0}</source>

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QCursor
 from PySide6.QtTest import QTest
 
-from inlayfit.app.panels.sentence_box import FormBox
+from inlayfit.app.panels.sentence_box import FormBox, SentenceBox
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.window import MainWindow
 
@@ -48,3 +49,17 @@ def test_a_refused_length_keeps_its_form_open_at_return_and_is_said_when_it_clos
     _, length = _opened(open_discs, "allowance")
     assert length.refusal == ""
     box.popup.close()
+
+
+def test_a_box_is_not_lit_after_its_menu_when_the_mouse_went_elsewhere(open_discs: MainWindow) -> None:
+    QCursor.setPos(open_discs.mapToGlobal(QPoint(5, open_discs.height() - 5)))
+    for place in ("plug_state", "allowance"):
+        box = open_discs.sentence.box(place)
+        assert isinstance(box, SentenceBox)
+        box.setAttribute(Qt.WidgetAttribute.WA_UnderMouse)  # Qt leaves it so while a popup holds the mouse
+        if isinstance(box, FormBox):
+            box.click()
+            box.popup.close()
+        else:
+            box.menu().aboutToHide.emit()
+        assert not box.underMouse()

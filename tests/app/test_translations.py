@@ -11,7 +11,11 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QTranslator
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app import help_pages
+from inlayfit.app.actions import BY_NAME
 from inlayfit.app.core_words import CORE_WORDS, core
+from inlayfit.app.help_pages import PICTURE_WORDS, picture_svg
+from inlayfit.app.menus import RECENT, TABLE, Entry
 from inlayfit.app.session import said
 from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import FACING_WORDS, corner_words
@@ -59,6 +63,41 @@ def test_places_and_letters_of_choice_are_kept(collect: ModuleType) -> None:
         assert sorted(re.findall(r"\{\w*\}", translated)) == places, english
         assert (translated.count("&") == 1) == (english.count("&") == 1), english
         assert english.endswith("…") == translated.endswith("…"), english
+
+
+def _letters(entries: tuple[Entry, ...], known: dict[tuple[str, str], str]) -> list[str]:
+    """The letters of choice of one menu, in German if the words are given."""
+    found = []
+    for entry in entries:
+        if entry == "-":
+            continue
+        if isinstance(entry, tuple):
+            word = ("menus", entry[0])
+        else:
+            word = ("menus", "Open rece&nt") if entry == RECENT else ("actions", BY_NAME[entry].text)
+        letter = re.search("&(.)", known.get(word, word[1]))
+        assert letter is not None, word
+        found.append(letter[1].lower())
+    return found
+
+
+def test_each_letter_chooses_one_entry_of_its_menu(collect: ModuleType) -> None:
+    menus = [*TABLE, *(entry for _, menu in TABLE for entry in menu if isinstance(entry, tuple))]
+    english: dict[tuple[str, str], str] = {}
+    for known in (english, collect.read_ts()):
+        for title, entries in menus:
+            letters = _letters(entries, known)
+            assert sorted(letters) == sorted(set(letters)), (title, letters)
+
+
+def test_the_guides_pictures_say_no_word_that_is_not_translated(german: None) -> None:
+    pictures = [name for _, names in help_pages._PICTURES for name in names]
+    texts = [words for name in pictures for words in re.findall(">([^<>]+)</text>", picture_svg(name))]
+    assert len(texts) >= len(pictures)
+    for text in texts:
+        words = text.lstrip("0123456789 ")
+        assert words not in PICTURE_WORDS
+        assert len(words) == 1 or words in {QCoreApplication.translate("help", w) for w in PICTURE_WORDS}
 
 
 def test_the_released_file_says_what_the_source_says(collect: ModuleType, german: None) -> None:

@@ -126,6 +126,7 @@ class GapMapView(MovingCanvas):
         if sorted(others[0] + others[1]) != sorted(mine[0] + mine[1]):
             self.fit_to_view()
         self._tell_screen_reader()
+        self._say_pointer()
         self.update()
 
     def set_stale(self, stale: bool) -> None:
@@ -135,6 +136,7 @@ class GapMapView(MovingCanvas):
     def set_unit(self, unit: Unit) -> None:
         """Show lengths in another unit."""
         self._unit = unit
+        self._say_pointer()
         self.update()
 
     def set_overlays(
@@ -363,7 +365,12 @@ class GapMapView(MovingCanvas):
             self._move_crosshair(self._pointer)
         if self._cutter_at_pointer:
             self.update()
-        self.pointer_moved.emit(self.reading(self._pointer))
+        self._say_pointer()
+
+    def _say_pointer(self) -> None:
+        """Say what lies under the pointer, which changes with the scene even where the pointer rests."""
+        if self._pointer is not None:
+            self.pointer_moved.emit(self.reading(self._pointer))
 
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent):

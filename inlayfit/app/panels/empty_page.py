@@ -285,30 +285,40 @@ class RecentPanel(QWidget):
             nothing.setContentsMargins(8, 0, 0, 0)
             self._column.addWidget(nothing)
         self._column.addSpacing(16)
+        self._column.addWidget(self._about_sentence())
+        self._column.addSpacing(8)
         self._column.addWidget(self._about_sample())
         self._column.addStretch(1)
 
-    def _about_sample(self) -> QFrame:
-        card = QFrame()
-        card.setObjectName("card")
-        column = QVBoxLayout(card)
-        column.setContentsMargins(16, 12, 16, 12)
-        title = QLabel(self.tr("About the sample"))
-        title.setFont(theme.font(theme.TITLE))
-        words = QLabel(
-            self.tr(
-                "A leaf fitted into a disc, with one check left open on purpose. "
-                "Change anything; undo takes it all back."
-            )
+    def _about_sentence(self) -> QFrame:
+        words = self.tr(
+            "The whole job is the sentence above. Once an outline is open, every box in it can be changed."
         )
-        words.setWordWrap(True)
-        words.setProperty("muted", True)
-        column.addWidget(title)
-        column.addWidget(words)
-        return card
+        return _card(self.tr("About the sentence"), words)
+
+    def _about_sample(self) -> QFrame:
+        words = self.tr(
+            "A leaf fitted into a disc, with one check left open on purpose. "
+            "Change anything; undo takes it all back."
+        )
+        return _card(self.tr("About the sample"), words)
 
     def _on_row_clicked(self, row: RecentRow) -> None:
         (self.work_asked if row.is_there else self.missing_asked).emit(row.work.path)
+
+
+def _card(title: str, words: str) -> QFrame:
+    card = QFrame()
+    card.setObjectName("card")
+    column = QVBoxLayout(card)
+    column.setContentsMargins(16, 12, 16, 12)
+    heading, text = QLabel(title), QLabel(words)
+    heading.setFont(theme.font(theme.TITLE))
+    text.setWordWrap(True)
+    text.setProperty("muted", True)
+    column.addWidget(heading)
+    column.addWidget(text)
+    return card
 
 
 def _centred(*widgets: QWidget) -> QHBoxLayout:

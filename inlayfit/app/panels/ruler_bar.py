@@ -31,7 +31,7 @@ class RulerBar(QWidget):
         title.setFont(theme.font(theme.TITLE))
         self._what = QLabel()
         self._what.setProperty("muted", True)
-        self.note = QLabel(self.tr("Zones are a start; your trials move them."))
+        self.note = QLabel(self.tr("Zones are a place to start, not a promise."))
         self.note.setProperty("muted", True)
         self.note.setWordWrap(True)
         self.note.setFixedWidth(170)

@@ -104,12 +104,6 @@ class SentenceBar(QWidget):
             self.tr("<b>Checks</b><br>What to look at before cutting, the heaviest first.")
         )
         self.checks_button.clicked.connect(self.checks_asked)
-        self._invitation = QLabel(
-            self.tr(
-                "The whole job is this sentence. Once an outline is open, every box in it can be changed."
-            )
-        )
-        self._invitation.setProperty("muted", True)
         self._hint = QLabel()
         self._hint.setProperty("muted", True)
         self._hint.setAlignment(Qt.AlignmentFlag.AlignRight)
@@ -121,11 +115,7 @@ class SentenceBar(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(24, 10, 24, 10)
         row.setSpacing(20)
-        whole = QVBoxLayout()
-        whole.setSpacing(0)
-        whole.addWidget(body)
-        whole.addWidget(self._invitation)
-        row.addLayout(whole, 1)
+        row.addWidget(body, 1)
         row.addLayout(side)
         for box in self._boxes.values():
             if isinstance(box, FormBox):
@@ -175,7 +165,7 @@ class SentenceBar(QWidget):
             material.editingFinished.connect(keep)
             return fill
 
-        return FormBox(title, self.tr("What it is called and made of, as the cut sheet will say it."), make)
+        return FormBox(title, self.tr("What it is called and made of, as the sentence says it."), make)
 
     def _state_box(self, half: Half) -> ChoiceBox:
         title = self.tr("State of the {0}").format(core(half.value))
@@ -386,7 +376,6 @@ class SentenceBar(QWidget):
             box.setEnabled(state.lead is not None)
             if isinstance(box, SentenceBox):
                 box.say(said[place])
-        self._invitation.setVisible(state.is_empty)
         self._overall.say(said["overall"])
         self._overall.setEnabled(state.lead is not None and not self._session.is_stale)
         self.clearance_box.set_unit(state.unit)

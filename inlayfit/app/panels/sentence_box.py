@@ -11,7 +11,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from PySide6.QtCore import QPoint, QSize, Qt, Signal
-from PySide6.QtGui import QAction, QActionGroup, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QAction, QActionGroup, QCursor, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QFormLayout,
@@ -83,6 +83,12 @@ class SentenceBox(QToolButton):
         else:
             self.click()
 
+    def look_for_mouse(self) -> None:
+        """See anew whether the mouse is above: Qt does not tell when it left while a menu was open."""
+        over = self.rect().contains(self.mapFromGlobal(QCursor.pos()))
+        self.setAttribute(Qt.WidgetAttribute.WA_UnderMouse, over)
+        self.update()
+
     def paintEvent(self, _event: QPaintEvent) -> None:
         look = theme.tokens_of(self)
         painter = QPainter(self)
@@ -146,6 +152,7 @@ class ChoiceBox(SentenceBox):
         menu = QMenu(self)
         menu.setToolTipsVisible(True)
         menu.aboutToShow.connect(lambda: self._actions)
+        menu.aboutToHide.connect(self.look_for_mouse)
         self.setMenu(menu)
 
     @cached_property
@@ -185,6 +192,8 @@ class FormPopup(QFrame):
 
     left_refused = Signal(str)
     """It closed with a length that was not taken; one sentence."""
+    closed = Signal()
+    """It closed."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent, Qt.WindowType.Popup)
@@ -211,6 +220,7 @@ class FormPopup(QFrame):
 
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
+        self.closed.emit()
         refused = self._refused()
         if refused is not None:
             self.left_refused.emit(refused.refusal)
@@ -237,6 +247,7 @@ class FormBox(SentenceBox):
         popup = FormPopup(self)
         popup.setAccessibleName(self.accessibleName())
         popup.left_refused.connect(self.left_refused)
+        popup.closed.connect(self.look_for_mouse)
         self._fill = self._make(popup.form)
         return popup
 

@@ -19,12 +19,14 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QValidator,
+    QWheelEvent,
 )
 from PySide6.QtWidgets import QAbstractSpinBox, QLabel, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core_error
 from inlayfit.app.theme import colour
+from inlayfit.app.widgets.wheel import turns_value
 from inlayfit.errors import LengthError
 from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length, parse_length
 
@@ -57,6 +59,7 @@ class LengthBox(QAbstractSpinBox):
         self.setFont(theme.font(theme.INPUT))
         self.setFrame(False)
         self.setKeyboardTracking(False)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumHeight(_HEIGHT_PX)
         self.lineEdit().setStyleSheet("border: none; background: transparent; padding: 0 2px;")
         self.lineEdit().setTextMargins(6, 0, 0, 0)
@@ -212,6 +215,12 @@ class LengthBox(QAbstractSpinBox):
             self.selectAll()
             return
         super().keyPressEvent(event)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        if turns_value(self):
+            super().wheelEvent(event)
+        else:
+            event.ignore()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)

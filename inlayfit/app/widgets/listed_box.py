@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF, QWheelEvent
+from PySide6.QtWidgets import QComboBox, QStyledItemDelegate, QWidget
 
 from inlayfit.app import theme
 
@@ -22,9 +22,14 @@ class ListedBox(QComboBox):
         self.setFont(theme.font(theme.BASE))
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumHeight(_HEIGHT_PX)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setItemDelegate(QStyledItemDelegate(self))
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), _HEIGHT_PX)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()  # it scrolls the page; a choice is never changed by chance
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         look = theme.tokens_of(self)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize
-from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QWheelEvent
 from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.widgets.wheel import turns_value
 
 _HEIGHT_PX = 34
 
@@ -21,6 +22,7 @@ class NumberBox(QDoubleSpinBox):
         self.setSuffix(unit)
         self.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
         self.setKeyboardTracking(False)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrame(False)
         self.setFont(theme.font(theme.INPUT))
         self.setMinimumHeight(_HEIGHT_PX)
@@ -29,6 +31,12 @@ class NumberBox(QDoubleSpinBox):
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), _HEIGHT_PX)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        if turns_value(self):
+            super().wheelEvent(event)
+        else:
+            event.ignore()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         look = theme.tokens_of(self)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -253,6 +254,14 @@ def test_the_pointer_reads_position_and_gap(view: GapMapView) -> None:
     assert near.fitting_key == "foot"
     assert far.gap_mm is None
     assert (far.x_mm, far.y_mm) == pytest.approx((0, 0), abs=0.1)
+
+
+def test_a_pointer_at_rest_reads_anew_when_the_scene_changes(view: GapMapView) -> None:
+    told = heard(view.pointer_moved)
+    QTest.mouseMove(view, pixel(view, 9.95, 0))
+    assert told[-1].gap_mm is not None
+    view.set_scene(replace(view.scene, fittings=()))
+    assert told[-1].gap_mm is None
 
 
 def test_with_space_held_the_reading_follows_from_anywhere(view: GapMapView) -> None:
