@@ -107,6 +107,7 @@ class SeatPanel(QWidget):
         box.setAccessibleName(name)
         box.setAccessibleDescription(why)
         box.setToolTip(f"<b>{name}</b><br>{why}")
+        box.setSizeAdjustPolicy(ListedBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         box.setMinimumContentsLength(12)
         return box
 

@@ -20,13 +20,19 @@ class ListedBox(QComboBox):
         super().__init__(parent)
         self.setObjectName("listed")
         self.setFont(theme.font(theme.BASE))
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumHeight(_HEIGHT_PX)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setItemDelegate(QStyledItemDelegate(self))
 
     def sizeHint(self) -> QSize:
-        return QSize(super().sizeHint().width(), _HEIGHT_PX)
+        asked = super().sizeHint().width()
+        if self.sizeAdjustPolicy() is QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon:
+            return QSize(asked, _HEIGHT_PX)
+        words = [self.fontMetrics().horizontalAdvance(self.itemText(n)) for n in range(self.count())]
+        return QSize(max(asked, max(words, default=0) + _MARGIN_PX + _ARROW_PX), _HEIGHT_PX)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(min(super().minimumSizeHint().width(), self.sizeHint().width()), _HEIGHT_PX)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()  # it scrolls the page; a choice is never changed by chance
