@@ -49,7 +49,7 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "show_spot": lambda: side.show_page(work.spot),
         "show_checks": lambda: side.show_page(work.checks_panel),
         "show_outlines": lambda: side.show_page(work.outlines),
-        "show_workshop": lambda: side.show_page(work.workshop),
+        "show_workshop": lambda: side.show_page(work.workshop_page),
         "next_panel": lambda: bench.next_panel(1),
         "previous_panel": lambda: bench.next_panel(-1),
         "edit_clearance": lambda: _edit_clearance(bench),

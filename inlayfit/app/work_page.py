@@ -17,6 +17,7 @@ from inlayfit.app.map_link import MapLink
 from inlayfit.app.opening import ReadDrawing
 from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.panels.checks_panel import ChecksPanel
+from inlayfit.app.panels.late_page import LatePage
 from inlayfit.app.panels.legend import Legend
 from inlayfit.app.panels.map_overlays import OverlayButtons
 from inlayfit.app.panels.outlines_panel import OutlinesPanel
@@ -85,7 +86,7 @@ class WorkPage(QWidget):
         self.turns = TurnsPanel(session)
         self.checks_panel = ChecksPanel(foot=self.turns)
         self.outlines = OutlinesPanel(session)
-        self.workshop = WorkshopPanel(session)
+        self.workshop_page = LatePage(lambda: WorkshopPanel(session))
         self.ruler = RulerBar(session)
 
     def _lay_out(self) -> None:
@@ -93,7 +94,7 @@ class WorkPage(QWidget):
         self.spot_tab = self.side.add_page(self.tr("Spot"), self.spot)
         self.checks_tab = self.side.add_page(self.tr("Checks"), self.checks_panel)
         self.outlines_tab = self.side.add_page(self.tr("Outlines"), self.outlines)
-        self.workshop_tab = self.side.add_page(self.tr("Workshop"), self.workshop)
+        self.workshop_tab = self.side.add_page(self.tr("Workshop"), self.workshop_page)
         self.side.setMinimumWidth(_NARROW_SIDE_WIDTH_PX)
         canvas = QWidget()
         column = QVBoxLayout(canvas)
@@ -130,6 +131,11 @@ class WorkPage(QWidget):
         for part in (self.verdict_bar, self.checks_panel):
             part.show_asked.connect(self.show_check)
             part.fix_asked.connect(self.fix_check)
+
+    @property
+    def workshop(self) -> WorkshopPanel:
+        """What is on the page of the workshop."""
+        return self.workshop_page.content
 
     @property
     def stations(self) -> list[QWidget]:

@@ -49,9 +49,11 @@ def test_every_control_of_the_open_window_has_a_name(
 ) -> None:
     window.session.start(discs(2))
     settled(window.session)
-    for page in (window.work.spot, window.work.checks_panel, window.work.outlines):
-        window.work.side.show_page(page)
+    work = window.work
+    for page in (work.spot, work.checks_panel, work.outlines, work.workshop_page):
+        work.side.show_page(page)
         assert nameless(window) == []
+    assert work.workshop in window.findChildren(QWidget)
 
 
 def test_the_sentence_is_read_out_whole(window: MainWindow) -> None:

@@ -11,7 +11,7 @@ import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app import loading
@@ -20,7 +20,7 @@ from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document.settings import Settings
 from inlayfit.fit.spec import Half
-from tests.app.conftest import LEAF
+from tests.app.conftest import LEAF, discs
 
 ROOT = Path(__file__).resolve().parents[2]
 HEAVY = {"numpy", "shapely", "scipy", "ezdxf", "svgwrite", "defusedxml"}
@@ -98,6 +98,18 @@ def test_nothing_moves_when_the_bench_is_put_in(
     assert has_bench(bare)
     QApplication.processEvents()
     assert bare.grab().toImage() == before
+
+
+def test_the_page_of_the_workshop_is_made_when_its_tab_is_first_pressed(
+    bare: MainWindow, settled: Settled
+) -> None:
+    bare.show()
+    work = bare.work
+    bare.session.start(discs(1))
+    settled(bare.session)
+    assert not work.workshop_page.findChildren(QWidget)
+    QTest.mouseClick(work.workshop_tab, Qt.MouseButton.LeftButton)
+    assert work.workshop.boxes["depth_mm"].isVisible()
 
 
 def test_a_press_before_the_bench_is_there_is_answered(

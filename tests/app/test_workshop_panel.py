@@ -45,7 +45,7 @@ def open_discs(window: MainWindow, looked_at: Callable[[Session], None]) -> Main
 
 def _type(window: MainWindow, qtbot: QtBot, name: str, text: str) -> None:
     box = window.work.workshop.boxes[name]
-    window.work.side.show_page(window.work.workshop)
+    window.work.side.show_page(window.work.workshop_page)
     box.setFocus()
     box.selectAll()
     QTest.keyClicks(box.lineEdit(), text)
@@ -92,7 +92,7 @@ def test_a_repeatability_that_is_wider_than_the_change_says_stop(
 
 def test_warmth_waits_for_both_numbers(open_discs: MainWindow, looked_at: Callable[[Session], None]) -> None:
     panel, session = open_discs.work.workshop, open_discs.session
-    open_discs.work.side.show_page(panel)
+    open_discs.work.side.show_page(open_discs.work.workshop_page)
     panel.kelvin.setValue(10)
     assert session.state.workshop.errors.temperature_varies_k == 0
     assert panel.kelvin.value() == 10
