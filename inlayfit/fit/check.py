@@ -12,6 +12,7 @@ from inlayfit.fit.result import PROMISED_MM, GapMap, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, Half, HalfSpec, Relief
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.region import Region
+from inlayfit.geometry.tolerance import Tolerance
 from inlayfit.geometry.width import Passage
 from inlayfit.measures import area, at, length, per_side
 from inlayfit.wording import Worded
@@ -212,9 +213,15 @@ def of_target(form: Region, target: Region, spec: FitSpec) -> list[Finding]:
     return findings
 
 
-def judge(spec: FitSpec, pocket: HalfResult, plug: HalfResult, gap: GapMap) -> list[Finding]:
-    """Findings of the finished fit: where it bites, what was relieved, what is left for the bench."""
-    findings = [*_of_gap(spec, gap)]
+def judge(
+    spec: FitSpec, pocket: HalfResult, plug: HalfResult, gap: GapMap, tolerance: Tolerance
+) -> list[Finding]:
+    """Findings of the finished fit: where it bites, what was relieved, what is left for the bench.
+
+    A preview promises less: each of the two walls may be one chord off, and that is no bite.
+    """
+    promised = PROMISED_MM if tolerance.is_for_cutting else 2 * tolerance.arc_mm
+    findings = [*_of_gap(spec, gap, promised)]
     if plug.outline.is_empty and plug.reliefs:
         findings.append(_of_eaten_plug(plug.reliefs[0]))
     for which, half, half_spec in ((Half.POCKET, pocket, spec.pocket), (Half.PLUG, plug, spec.plug)):
@@ -237,10 +244,10 @@ def _tightest_against(spec: FitSpec, gap: GapMap) -> float:
     return min(float(wall.gaps.min()) for wall in gap.plug_walls)
 
 
-def _of_gap(spec: FitSpec, gap: GapMap) -> list[Finding]:
+def _of_gap(spec: FitSpec, gap: GapMap, promised_mm: float) -> list[Finding]:
     if gap.is_empty:
         return []
-    if _tightest_against(spec, gap) < min(0.0, spec.clearance_mm) - PROMISED_MM:
+    if _tightest_against(spec, gap) < min(0.0, spec.clearance_mm) - promised_mm:
         spot = gap.tightest[0]
         return [
             Finding(

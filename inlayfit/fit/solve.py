@@ -93,7 +93,7 @@ def solve(
     samples = _SAMPLES if tolerance.is_for_cutting else _SAMPLES // 4
     gap = gap_map(pocket.finished, plug.finished, samples=samples)
     watched.report(0.9, "checks")
-    found = [*findings, *check.judge(spec, pocket, plug, gap)]
+    found = [*findings, *check.judge(spec, pocket, plug, gap, tolerance)]
     if tolerance.is_for_cutting:
         found += thin_places(pocket, plug, spec)
     return FitResult(spec, pocket, plug, gap, heaviest_first(found))

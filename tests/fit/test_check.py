@@ -11,11 +11,14 @@ import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 
+from inlayfit.document.sample import sample_state
+from inlayfit.document.state import State
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.region import Region
+from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from tests.strategies import examples, glyphs, lengths, regions
 
 CUT = HalfState.ALREADY_CUT
@@ -131,3 +134,17 @@ def test_every_finding_is_fit_to_be_shown(
         shown = finding.to_json()
         assert json.loads(json.dumps(shown, allow_nan=False)) == shown
         assert list(shown) == ["code", "severity", "place_mm", "message", "remedy", "fixed"]
+
+
+@pytest.mark.parametrize("clearance", [-0.02, -0.008, 0.0])
+@pytest.mark.parametrize("relief", [Relief.ROUNDED, Relief.T_BONE])
+def test_a_preview_is_not_alarmed_by_its_own_coarseness(clearance: float, relief: Relief) -> None:
+    leaf = sample_state(State()).outlines[0].region
+    spec = FitSpec(clearance, HalfSpec(0.6), HalfSpec(1.0, relief=relief))
+    for tolerance in (EXACT, PREVIEW):
+        result = solve(leaf, spec, tolerance=tolerance)
+        assert "bites" not in {finding.code for finding in result.findings}
+    # A bite that is larger than both chords is seen in a preview too.
+    made = FitSpec(0.0, HalfSpec(3, CUT), HalfSpec(3, CUT))
+    wide = Region.of(shapely.box(-0.02, 0, 40, 30))
+    assert only(solve(BOX, made, plug_drawn=wide, tolerance=PREVIEW), "bites").severity is Severity.BLOCK

@@ -121,9 +121,8 @@ class LengthBox(QAbstractSpinBox):
         """The value as the box shows it: never rounder than it is."""
         places = self._unit.readout_decimals if self._decimals is None else self._decimals
         is_exact = (self._mm / self._unit.mm * 10**places).denominator == 1
-        if is_exact:
-            return format_length(self._mm, self._unit, decimals=places)
-        return format_entry(self._mm, self._unit)
+        usual = format_length(self._mm, self._unit, decimals=places)
+        return usual if is_exact else max(usual, format_entry(self._mm, self._unit), key=len)
 
     def _show_value(self) -> None:
         self._shown = self.shown_text()

@@ -142,3 +142,10 @@ def test_while_typing_it_says_how_it_is_understood(box: LengthBox) -> None:
     QTest.keyClicks(box, "2 thou")
     assert box._note.isVisible()
     assert box._note.text() == "0.051 mm = 0.002 in"
+
+
+def test_a_length_off_the_micrometre_keeps_its_decimals(qtbot: QtBot) -> None:
+    box = LengthBox()
+    qtbot.addWidget(box)
+    box.set_length(59.9999998)
+    assert box.shown_text() == "60.000 mm"
