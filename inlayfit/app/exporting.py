@@ -40,8 +40,12 @@ def write(
     details = {}
     for name in names:
         solved = solution.solved[name]
-        there = "" if solved.plug is None else solved.plug.id_there
-        details[name] = details_json(looks[name].whole, seat=solved.seat, plug_outline=there)
+        details[name] = details_json(
+            looks[name].whole,
+            seat=solved.seat,
+            plug_outline="" if solved.plug is None else solved.plug.id_there,
+            model=None if solved.readings is None else solved.readings.model,
+        )
     return write_fit(
         [(name, looks[name].whole.result) for name in names],
         folder,

@@ -9,7 +9,7 @@ from inlayfit.app.session import Session
 from inlayfit.app.size_page import SizePage
 from inlayfit.app.stations_page import StationsPage
 from inlayfit.document.edits import Edit
-from inlayfit.document.measured_edits import apply_readings, type_pocket
+from inlayfit.document.measured_edits import apply_readings, leave_readings_out, type_pocket
 from inlayfit.document.new_work import in_unit, template_fitting
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
@@ -35,14 +35,17 @@ def ask_size(window: QWidget, session: Session) -> SizePage:
 
 
 def ask_stations(window: QWidget, session: Session) -> StationsPage | None:
-    """Ask for the readings of the chosen pocket and fit to it as it is."""
+    """Ask for the readings of the chosen pocket, showing those it has, and fit to it as it is."""
     lead = session.state.lead
     if lead is None or len(session.state.chosen) != 1 or lead.drawn is Half.PLUG:
         session.refused.emit(_tr("Readings belong to one pocket; choose the outline of that pocket alone."))
         return None
     x0, y0, x1, y1 = session.state.outline(lead.outline_id).region.bounds
-    page = StationsPage(wide_mm=x1 - x0, high_mm=y1 - y0, unit=session.state.unit, parent=window)
-    page.measured.connect(lambda model: session.do(lambda state: apply_readings(state, model)))
+    page = StationsPage(
+        wide_mm=x1 - x0, high_mm=y1 - y0, unit=session.state.unit, known=lead.readings, parent=window
+    )
+    page.measured.connect(lambda readings: session.do(lambda state: apply_readings(state, readings)))
+    page.left_out.connect(lambda: session.do(leave_readings_out))
     _show(page)
     return page
 

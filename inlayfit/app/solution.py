@@ -8,11 +8,13 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from inlayfit.document.made_plug import STOPPED
+from inlayfit.document.pocket_readings import PocketReadings
 from inlayfit.document.state import Fitting, State
 from inlayfit.fit.spec import FitSpec, Seating
 
 if TYPE_CHECKING:  # results are heavy; a window without any need not wait for them
     from inlayfit.app.canvas.scene import FittingScene
+    from inlayfit.app.standing import Standing
     from inlayfit.document.outlines import Outline
     from inlayfit.fit.result import FitResult
     from inlayfit.fit.seating import Seat
@@ -34,6 +36,8 @@ class Solved:
         plug: the made plug's outline, where both halves are made.
         seating: how that plug could move.
         seat: how it was moved; None where it lies as drawn.
+        readings: what was read in the pocket, where it was measured.
+        standing: that pocket as it stands, if that is known.
     """
 
     outline: Outline
@@ -44,6 +48,8 @@ class Solved:
     plug: Outline | None = None
     seating: Seating | None = None
     seat: Seat | None = None
+    readings: PocketReadings | None = None
+    standing: Standing | None = None
 
     def answers(self, state: State, fitting: Fitting) -> bool:
         """Whether this is the answer for that fitting."""
@@ -53,6 +59,7 @@ class Solved:
             and self.spec == fitting.spec
             and self.plug is plug
             and self.seating is seating_of(fitting, plug)
+            and self.readings == fitting.readings_used
         )
 
     @property
@@ -97,7 +104,13 @@ def stopped(state: State, solution: Solution) -> Solution:
         else:
             plug = state.made_plug(fitting)
             answers[fitting.outline_id] = Solved(
-                outline, fitting.spec, None, STOPPED, plug=plug, seating=seating_of(fitting, plug)
+                outline,
+                fitting.spec,
+                None,
+                STOPPED,
+                plug=plug,
+                seating=seating_of(fitting, plug),
+                readings=fitting.readings_used,
             )
     return Solution(state, MappingProxyType(answers))
 

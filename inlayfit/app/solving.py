@@ -8,25 +8,21 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 from types import MappingProxyType
-from typing import TYPE_CHECKING
 
 from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.core_words import core
 from inlayfit.app.seats import Seats
 from inlayfit.app.solution import SEATING, Solution, Solved, seating_of
+from inlayfit.app.standing import Standing, standing_of
 from inlayfit.document.edits import STATE_WORDS
 from inlayfit.document.outlines import Outline
 from inlayfit.document.sentence import half_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.errors import InlayfitError
-from inlayfit.finding import heaviest_first
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.spec import FitSpec, Half
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from inlayfit.progress import Progress
-
-if TYPE_CHECKING:
-    pass
 
 
 def solve_chosen(
@@ -54,12 +50,11 @@ def solve_chosen(
         plug = state.made_plug(fitting)
         if plug is not None:
             answers[fitting.outline_id] = _seat_one(
-                outline, plug, fitting, is_preview, progress, seats or Seats()
+                outline, plug, fitting, old, is_preview, progress, seats or Seats()
             )
             continue
         spec = fitting.spec if with_passes or not is_preview else _without_passes(fitting.spec)
-        before = old.scene if old is not None and is_preview else None
-        answers[fitting.outline_id] = _solve_one(outline, fitting, spec, before, is_preview, progress)
+        answers[fitting.outline_id] = _solve_one(outline, fitting, spec, old, is_preview, progress)
     return Solution(state, MappingProxyType(answers), is_preview)
 
 
@@ -72,24 +67,39 @@ def _solve_one(
     outline: Outline,
     fitting: Fitting,
     spec: FitSpec,
-    before: FittingScene | None,
+    old: Solved | None,
     is_preview: bool,
     progress: Progress,
 ) -> Solved:
     from inlayfit.fit.solve import solve  # heavy; the window is shown before it is needed
 
-    watched = _Stages(progress)
+    watched, tolerance = _Stages(progress), PREVIEW if is_preview else EXACT
+    blank = Solved(outline, fitting.spec, None, readings=fitting.readings_used)
     try:
-        result = solve(outline.region, spec, tolerance=PREVIEW if is_preview else EXACT, progress=watched)
+        standing = standing_of(outline, fitting, _known_standing(old))
+        solved = solve(standing.pocket.region, standing.asked(spec), tolerance=tolerance, progress=watched)
     except InlayfitError as error:
         progress.raise_if_cancelled()
-        return Solved(outline, fitting.spec, None, error.message)
+        return replace(blank, problem=error.message)
     progress.raise_if_cancelled()
-    return Solved(outline, fitting.spec, result, scene=picture_of(outline, fitting, result, before=before))
+    result = standing.told(solved, spec)
+    before = old.scene if old is not None and is_preview else None
+    scene = picture_of(outline, fitting, result, before=before)
+    return replace(blank, result=result, scene=scene, standing=standing)
+
+
+def _known_standing(old: Solved | None) -> Standing | None:
+    return None if old is None else old.standing
 
 
 def _seat_one(
-    pocket: Outline, plug: Outline, fitting: Fitting, is_preview: bool, progress: Progress, seats: Seats
+    drawn: Outline,
+    plug: Outline,
+    fitting: Fitting,
+    old: Solved | None,
+    is_preview: bool,
+    progress: Progress,
+    seats: Seats,
 ) -> Solved:
     """The answer for two halves that are made, the plug lying at its seat."""
     from inlayfit.fit.seating import seated_finding  # heavy; not before it is needed
@@ -97,21 +107,28 @@ def _seat_one(
 
     seating, spec = seating_of(fitting, plug), fitting.spec
     assert seating is not None
-    watched = _Stages(progress, SEATING)
+    watched, tolerance = _Stages(progress, SEATING), PREVIEW if is_preview else EXACT
+    blank = Solved(drawn, spec, None, plug=plug, seating=seating, readings=fitting.readings_used)
     try:
+        standing = standing_of(drawn, fitting, _known_standing(old))
+        pocket = standing.pocket
         seat = seats.seat(pocket, plug, seating, watched)
         lying = plug.region.moved(seat.motion) if seat is not None and seat.is_moved else plug.region
-        tolerance = PREVIEW if is_preview else EXACT
-        result = solve(pocket.region, spec, plug_drawn=lying, tolerance=tolerance, progress=_Stages(progress))
+        solved = solve(
+            pocket.region,
+            standing.asked(spec),
+            plug_drawn=lying,
+            tolerance=tolerance,
+            progress=_Stages(progress),
+        )
     except InlayfitError as error:
         progress.raise_if_cancelled()
-        return Solved(pocket, spec, None, error.message, plug=plug, seating=seating)
+        return replace(blank, problem=error.message)
     progress.raise_if_cancelled()
     note = seated_finding(seat) if seat is not None else None
-    if note is not None:
-        result = replace(result, findings=heaviest_first([*result.findings, note]))
-    scene = picture_of(pocket, fitting, result)
-    return Solved(pocket, spec, result, scene=scene, plug=plug, seating=seating, seat=seat)
+    result = standing.told(solved, spec, *([note] if note is not None else []))
+    scene = picture_of(drawn, fitting, result)
+    return replace(blank, result=result, scene=scene, seat=seat, standing=standing)
 
 
 def picture_of(

@@ -1,4 +1,7 @@
-"""The page for the readings of a pocket that is cut already: drawn width and width read, along X and Y."""
+"""The page for the readings of a pocket that is cut already: drawn width and width read, along X and Y.
+
+Opened again it shows what was read before, with how far each reading is off the model.
+"""
 
 from __future__ import annotations
 
@@ -18,22 +21,20 @@ from inlayfit.app import theme
 from inlayfit.app.core_words import core, core_error
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
+from inlayfit.document.pocket_readings import MOST_READINGS, PocketReadings
 from inlayfit.errors import SpecError
-from inlayfit.fit.measured import REPEATABILITY_MM, Axis, PocketModel, Reading, describe, fit_pocket
-from inlayfit.units import Unit, format_length
-
-_LONGEST_MM = 10_000.0
-_MOST_STATIONS = 40
+from inlayfit.fit.measured import REPEATABILITY_MM, Axis, Reading, describe
+from inlayfit.units import LARGEST_LENGTH_MM, Unit, format_length
 
 
 class StationRow:
     """One reading: its axis, the drawn width, the width read, and how far it is off the model."""
 
-    def __init__(self, page: StationsPage, number: int, axis: Axis, drawn_mm: float) -> None:
+    def __init__(self, page: StationsPage, number: int, axis: Axis, drawn_mm: float, read_mm: float) -> None:
         self.axis = ListedBox()
         self.axis.addItems([each.value for each in Axis])
         self.axis.setCurrentText(axis.value)
-        self.drawn, self.read = page.length_box(drawn_mm), page.length_box(0.0)
+        self.drawn, self.read = page.length_box(drawn_mm), page.length_box(read_mm)
         self.off = QLabel()
         self.off.setMinimumWidth(96)
         names = (page.tr("Axis of station {0}"), page.tr("Drawn width at station {0}"))
@@ -56,20 +57,49 @@ class StationRow:
         return Reading(Axis(self.axis.currentText()), self.drawn.mm, self.read.mm)
 
 
+def _first_rows(wide_mm: float, high_mm: float) -> list[tuple[Axis, float, float]]:
+    """A long and a short station along each axis, not read yet."""
+    drawn = ((Axis.X, wide_mm), (Axis.X, 0.0), (Axis.Y, high_mm), (Axis.Y, 0.0))
+    return [(axis, round(mm, 4), 0.0) for axis, mm in drawn]
+
+
+def _known_rows(known: PocketReadings) -> list[tuple[Axis, float, float]]:
+    return [(each.axis, each.nominal_mm, each.measured_mm) for each in known.readings]
+
+
 class StationsPage(QDialog):
     """Asks for the readings of a pocket.
 
     Signals:
-        measured(PocketModel): fit to this pocket.
+        measured(PocketReadings): fit to this pocket.
+        left_out(): fit to the pocket as drawn, without the readings it has.
     """
 
     measured = Signal(object)
+    left_out = Signal()
 
-    def __init__(self, *, wide_mm: float, high_mm: float, unit: Unit, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        *,
+        wide_mm: float,
+        high_mm: float,
+        unit: Unit,
+        known: PocketReadings | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        """Ask about a pocket.
+
+        Args:
+            wide_mm: its drawn width along X, for the first station.
+            high_mm: the same along Y.
+            unit: that lengths are shown in.
+            known: what was read in it before.
+            parent: the window.
+        """
         super().__init__(parent)
         self.setWindowTitle(self.tr("Pocket as measured"))
         self._unit = unit
-        self.model: PocketModel | None = None
+        self.readings: PocketReadings | None = None
         hint = QLabel(
             self.tr(
                 "Measure the width of the pocket at two stations or more along X and along Y, "
@@ -88,16 +118,17 @@ class StationsPage(QDialog):
             self._grid.addWidget(head, 0, column)
         self._grid.setColumnStretch(3, 1)
         self.rows: list[StationRow] = []
-        for axis, drawn in ((Axis.X, wide_mm), (Axis.X, 0.0), (Axis.Y, high_mm), (Axis.Y, 0.0)):
-            self._add_row(axis, drawn)
+        for row in _first_rows(wide_mm, high_mm) if known is None else _known_rows(known):
+            self._add_row(*row)
         area = QScrollArea()
         area.setWidgetResizable(True)
         area.setWidget(body)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.more = QPushButton(self.tr("&Add a station"))
         self.more.setAutoDefault(False)
-        self.more.clicked.connect(lambda: self._add_row(Axis.X, 0.0))
-        self.repeats = self.length_box(REPEATABILITY_MM)
+        self.more.clicked.connect(lambda: self._add_row(Axis.X, 0.0, 0.0))
+        self.more.setEnabled(len(self.rows) < MOST_READINGS)
+        self.repeats = self.length_box(REPEATABILITY_MM if known is None else known.repeatability_mm)
         label = QLabel(self.tr("One reading &repeats to ±"))
         label.setBuddy(self.repeats)
         self.repeats.setAccessibleName(self.tr("One reading repeats to"))
@@ -116,7 +147,7 @@ class StationsPage(QDialog):
         column_of_all.addWidget(area, 1)
         column_of_all.addLayout(below)
         column_of_all.addWidget(self.answer)
-        column_of_all.addWidget(self._buttons())
+        column_of_all.addWidget(self._buttons(may_leave_out=known is not None))
         self._judge()
         self.resize(600, 460)
 
@@ -124,27 +155,34 @@ class StationsPage(QDialog):
         """A box for one length of this page."""
         box = LengthBox()
         box.set_unit(self._unit)
-        box.set_limits_mm(0.0, _LONGEST_MM)
+        box.set_limits_mm(0.0, LARGEST_LENGTH_MM)
         box.set_step_mm(0.01)
-        box.set_length(round(mm, 4))
+        box.set_length(mm)
         box.length_edited.connect(self._judge)
         box.refused.connect(self._judge)
         return box
 
-    def _buttons(self) -> QDialogButtonBox:
+    def _buttons(self, *, may_leave_out: bool) -> QDialogButtonBox:
         buttons = QDialogButtonBox()
         self.use_button = buttons.addButton(
             self.tr("&Fit to this pocket"), QDialogButtonBox.ButtonRole.AcceptRole
         )
         buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
         self.use_button.setDefault(True)
+        if may_leave_out:
+            self.leave_out_button = buttons.addButton(
+                self.tr("Fit to it as &drawn"), QDialogButtonBox.ButtonRole.ResetRole
+            )
+            self.leave_out_button.setToolTip(self.tr("Leaves the readings out, and forgets them."))
+            self.leave_out_button.setAutoDefault(False)
+            self.leave_out_button.clicked.connect(self._leave_out)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         return buttons
 
-    def _add_row(self, axis: Axis, drawn_mm: float) -> None:
+    def _add_row(self, axis: Axis, drawn_mm: float, read_mm: float) -> None:
         number = len(self.rows) + 1
-        row = StationRow(self, number, axis, drawn_mm)
+        row = StationRow(self, number, axis, drawn_mm, read_mm)
         row.axis.currentIndexChanged.connect(self._judge)
         for column, widget in enumerate(row.widgets):
             self._grid.addWidget(widget, number, column)
@@ -152,7 +190,7 @@ class StationsPage(QDialog):
         self._grid.setRowStretch(number + 1, 1)
         self.rows.append(row)
         if hasattr(self, "more"):
-            self.more.setEnabled(number < _MOST_STATIONS)
+            self.more.setEnabled(number < MOST_READINGS)
             row.drawn.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _judge(self) -> None:
@@ -162,17 +200,14 @@ class StationsPage(QDialog):
         taken = [row for row in self.rows if not row.is_blank]
         typed = [box for row in self.rows for box in (row.drawn, row.read)]
         refusal = next((box.refusal for box in (*typed, self.repeats) if box.refusal), "")
-        self.model = None
+        self.readings, told = None, refusal
         if not refusal:
             try:
-                readings = [row.reading() for row in taken]
-                self.model = fit_pocket(readings, repeatability_mm=self.repeats.mm)
+                self.readings = PocketReadings(tuple(row.reading() for row in taken), self.repeats.mm)
+                told = "\n".join(map(core, describe(self.readings.model, unit=self._unit)))
             except SpecError as error:
-                refusal = core_error(error)
+                told = core_error(error)
         self._show_residuals(taken)
-        told = (
-            refusal or "\n".join(map(core, describe(self.model, unit=self._unit))) if self.model else refusal
-        )
         self.answer.setText(told)
         self.answer.setFont(theme.font(theme.BASE))
         self.use_button.setAccessibleDescription(told)
@@ -180,14 +215,18 @@ class StationsPage(QDialog):
     def _show_residuals(self, taken: list[StationRow]) -> None:
         for row in self.rows:
             row.off.setText("")
-        if self.model is not None:
-            for row, residual in zip(taken, self.model.residuals, strict=True):
+        if self.readings is not None:
+            for row, residual in zip(taken, self.readings.model.residuals, strict=True):
                 row.off.setText(format_length(residual.off_mm, self._unit))
 
     def accept(self) -> None:
         """Take the readings, if they tell."""
         self.use_button.setFocus(Qt.FocusReason.OtherFocusReason)  # ends the typing in a box
         self._judge()
-        if self.model is not None:
-            self.measured.emit(self.model)
+        if self.readings is not None:
+            self.measured.emit(self.readings)
             super().accept()
+
+    def _leave_out(self) -> None:
+        self.left_out.emit()
+        super().accept()

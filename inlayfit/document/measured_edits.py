@@ -6,12 +6,11 @@ from dataclasses import replace
 
 from inlayfit.document.edits import Edit
 from inlayfit.document.outlines import Outline
+from inlayfit.document.pocket_readings import PocketReadings
 from inlayfit.document.state import Fitting, State
 from inlayfit.errors import SpecError
-from inlayfit.fit.measured import PocketModel
-from inlayfit.fit.readings import as_measured, fitted_as_it_stands
+from inlayfit.fit.readings import as_measured
 from inlayfit.fit.spec import Half, HalfState
-from inlayfit.geometry.path import Path
 from inlayfit.wording import Worded
 
 
@@ -29,27 +28,37 @@ def type_pocket(state: State, outline: Outline, *, template: Fitting) -> Edit:
     return Edit(after, Worded("Add a {shape} by its size", shape=Worded.again(outline.name, {})))
 
 
-def apply_readings(state: State, model: PocketModel) -> Edit:
-    """Put the pocket that the readings show in the place of the chosen one, which is already cut then.
+def apply_readings(state: State, readings: PocketReadings) -> Edit:
+    """Fit the chosen pocket as its readings say that it stands; it is already cut then, if it was not.
 
-    Its corners are as they were cut, so no cutter stands behind it any more.
+    Its outline stays as drawn: what the readings make of it follows from them.
 
     Raises:
         SpecError: not exactly one pocket is chosen, or nothing of it would be left.
     """
+    lead = _one_pocket(state)
+    pocket = lead.spec.pocket
+    if pocket.may_move:
+        pocket = replace(pocket, state=HalfState.ALREADY_CUT)
+    fitting = replace(lead, spec=replace(lead.spec, pocket=pocket), readings=readings)
+    as_measured(state.outline(lead.outline_id).region, fitting.spec, readings.model)  # refused now if ever
+    after = state if fitting == lead else state.with_fittings((fitting,))
+    return Edit(after, Worded("Fit the pocket as measured"))
+
+
+def leave_readings_out(state: State) -> Edit:
+    """Fit the chosen pocket as it is drawn again; what was read in it is gone.
+
+    Raises:
+        SpecError: not exactly one pocket is chosen.
+    """
+    lead = _one_pocket(state)
+    after = state if lead.readings is None else state.with_fittings((replace(lead, readings=None),))
+    return Edit(after, Worded("Fit the pocket as drawn"))
+
+
+def _one_pocket(state: State) -> Fitting:
     lead = state.lead
     if lead is None or len(state.chosen) != 1 or lead.drawn is Half.PLUG:
         raise SpecError(Worded("Readings belong to one pocket; choose the outline of that pocket alone."))
-    cut = replace(lead.spec, pocket=replace(lead.spec.pocket, state=HalfState.ALREADY_CUT))
-    outline = state.outline(lead.outline_id)
-    region, findings = as_measured(outline.region, cut, model)
-    contours = tuple(Path.polyline(ring) for ring in region.rings())
-    measured = replace(outline, region=region, contours=contours)
-    fitting = replace(lead, spec=fitted_as_it_stands(cut))
-    after = replace(
-        state,
-        outlines=tuple(measured if o.id == outline.id else o for o in state.outlines),
-        fittings=tuple(fitting if f.outline_id == outline.id else f for f in state.fittings),
-        findings=(*state.findings, *findings),
-    )
-    return Edit(after, Worded("Fit the pocket as measured"))
+    return lead

@@ -10,13 +10,14 @@ import math
 from collections.abc import Callable, Mapping
 from dataclasses import fields
 from enum import Enum
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import numpy as np
 
 from inlayfit.bench.milling import Milling
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
+from inlayfit.document.pocket_readings import PocketReadings
 from inlayfit.document.state import (
     Facing,
     Fitting,
@@ -36,6 +37,9 @@ from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief, Seating, Wal
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
 from inlayfit.wording import Worded
+
+if TYPE_CHECKING:
+    from inlayfit.fit.measured import Reading
 
 E = TypeVar("E", bound=Enum)
 T = TypeVar("T")
@@ -99,8 +103,9 @@ def _workshop(at: _At) -> WorkshopNumbers:
 
 
 def _fitting_to_json(fitting: Fitting) -> Json:
+    """Readings are written only if a pocket was measured."""
     stack = fitting.stack
-    return {
+    record: Json = {
         "outline": fitting.outline_id,
         "clearance_mm": fitting.spec.clearance_mm,
         "pocket": _half_to_json(fitting.pocket, fitting.spec.pocket),
@@ -117,6 +122,20 @@ def _fitting_to_json(fitting: Fitting) -> Json:
         "made_plug": None
         if fitting.made is None
         else {"outline": fitting.made.outline_id, "seating": fitting.made.seating.value},
+    }
+    if fitting.readings is not None:
+        record["readings"] = _readings_to_json(fitting.readings)
+    return record
+
+
+def _readings_to_json(readings: PocketReadings) -> Json:
+    """What was read; what it says of the pocket follows from it."""
+    return {
+        "repeatability_mm": readings.repeatability_mm,
+        "stations": [
+            {"axis": each.axis.value, "nominal_mm": each.nominal_mm, "measured_mm": each.measured_mm}
+            for each in readings.readings
+        ],
     }
 
 
@@ -255,7 +274,18 @@ def _fitting(at: _At) -> Fitting:
         ),
         facing=at.valued("facing", Facing),
         made=None if at.value("made_plug") is None else _made_plug(at.child("made_plug")),
+        readings=_readings(at.child("readings")) if "readings" in at.record else None,
     )
+
+
+def _readings(at: _At) -> PocketReadings:
+    return PocketReadings(tuple(at.each("stations", _reading)), at.number("repeatability_mm"))
+
+
+def _reading(at: _At) -> Reading:
+    from inlayfit.fit.measured import Axis, Reading  # heavy; few projects have any
+
+    return Reading(at.valued("axis", Axis), at.number("nominal_mm"), at.number("measured_mm"))
 
 
 def _made_plug(at: _At) -> MadePlug:

@@ -19,6 +19,7 @@ from typing import TYPE_CHECKING
 
 from inlayfit.bench.stack import Spread, Stack
 from inlayfit.document.made_plug import MadePlug
+from inlayfit.document.pocket_readings import PocketReadings
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding
@@ -115,6 +116,7 @@ class Fitting:
         stack: what lies above what.
         facing: which side of the plug faces the cutter.
         made: the plug's own outline, used where both halves are made; None if nobody gave it.
+        readings: widths read in the pocket, used where it is made; None if nobody measured it.
     """
 
     outline_id: str
@@ -124,11 +126,17 @@ class Fitting:
     stack: StackNumbers = StackNumbers()
     facing: Facing = Facing.UP
     made: MadePlug | None = None
+    readings: PocketReadings | None = None
 
     @property
     def both_made(self) -> bool:
         """Whether neither half may move, so that each has an outline of its own."""
         return not self.spec.pocket.may_move and not self.spec.plug.may_move
+
+    @property
+    def readings_used(self) -> PocketReadings | None:
+        """The readings, where the pocket they were taken in exists; one still to cut is as drawn."""
+        return None if self.spec.pocket.may_move else self.readings
 
     @property
     def drawn(self) -> Half:

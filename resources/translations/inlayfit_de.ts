@@ -1421,6 +1421,10 @@
    <translation>In die Tasche einpassen, wie sie gemessen ist</translation>
   </message>
   <message>
+   <source>Fit the pocket as drawn</source>
+   <translation>In die Tasche einpassen, wie sie gezeichnet ist</translation>
+  </message>
+  <message>
    <source>Readings belong to one pocket; choose the outline of that pocket alone.</source>
    <translation>Messwerte gehören zu einer einzigen Tasche; wählen Sie nur den Umriss dieser Tasche.</translation>
   </message>
@@ -1507,6 +1511,10 @@
   <message>
    <source>Mirror the drawing if it shows the plug from below; else it is for the other hand.</source>
    <translation>Spiegeln Sie die Zeichnung, wenn sie die Einlage von unten zeigt; sonst ist sie für die andere Hand.</translation>
+  </message>
+  <message>
+   <source>A pocket has {count} readings; keep the {most} that tell the most.</source>
+   <translation>Eine Tasche hat {count} Messwerte; behalten Sie die {most} aussagekräftigsten.</translation>
   </message>
   <message>
    <source>{name} is too large to be a project file; choose a .inlayfit file.</source>
@@ -5480,6 +5488,14 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>&amp;Go back</source>
    <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>Fit to it as &amp;drawn</source>
+   <translation>Wie &amp;gezeichnet einpassen</translation>
+  </message>
+  <message>
+   <source>Leaves the readings out, and forgets them.</source>
+   <translation>Lässt die Messwerte weg und vergisst sie.</translation>
   </message>
  </context>
  <context>

@@ -17,14 +17,13 @@ from inlayfit.app import prompts
 from inlayfit.app.export_page import ExportPage, ExportWish
 from inlayfit.app.prompts import export_wish
 from inlayfit.app.reading_page import ReadingPage
-from inlayfit.app.session import Session
 from inlayfit.app.size_page import SizePage
 from inlayfit.app.stations_page import StationsPage
 from inlayfit.app.window import MainWindow
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.document.folder_units import unit_for
 from inlayfit.document.project_json import state_from_json, state_to_json
-from inlayfit.fit.spec import Half, HalfState
+from inlayfit.fit.spec import Half
 from inlayfit.formats.dxf_write import DxfVersion
 from inlayfit.units import Unit
 from tests.app.conftest import discs
@@ -216,33 +215,6 @@ def test_a_second_typed_pocket_has_an_id_of_its_own(window: MainWindow) -> None:
         page = next(w for w in QApplication.topLevelWidgets() if isinstance(w, SizePage) and w.isVisible())
         page.use_button.click()
     assert [o.id for o in window.session.state.outlines] == ["o1", "o2"]
-
-
-def test_readings_show_their_residuals_and_make_an_already_cut_pocket(
-    window: MainWindow, settled: Callable[[Session], None]
-) -> None:
-    window.session.start(discs(1))
-    window.actions_by_name["measured"].trigger()
-    page = next(w for w in QApplication.topLevelWidgets() if isinstance(w, StationsPage) and w.isVisible())
-    assert "X has no reading" in page.answer.text()
-    page.use_button.click()
-    assert page.isVisible()
-    for row, (drawn, read) in zip(
-        page.rows, [(25.0, 25.05), (8.0, 8.05), (25.0, 25.05), (8.0, 8.05)], strict=True
-    ):
-        row.drawn.set_length(drawn)
-        row.read.set_length(read)
-    page._judge()
-    assert [row.off.text() for row in page.rows] == ["0.000 mm"] * 4
-    assert "0.025 mm per side (0.050 mm overall) larger" in page.answer.text()
-    page.use_button.click()
-    (outline,) = window.session.state.outlines
-    assert outline.region.area == pytest.approx(math.pi * 12.525**2, rel=1e-4)
-    assert window.session.state.fittings[0].spec.pocket.state is HalfState.ALREADY_CUT
-    settled(window.session)
-    lead = window.session.solution.lead
-    assert lead is not None
-    assert lead.plug.outline.area == pytest.approx(math.pi * 12.495**2, rel=1e-4)
 
 
 # --- export ------------------------------------------------------------------------------------------

@@ -12,13 +12,16 @@ from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import Edit
 from inlayfit.document.imports import Outline
 from inlayfit.document.made_plug import MadePlug
+from inlayfit.document.measured_edits import apply_readings, leave_readings_out
 from inlayfit.document.outlines import region_of_contours
+from inlayfit.document.pocket_readings import PocketReadings
 from inlayfit.document.state import Facing, Fitting, HalfName, Source, StackNumbers, State, Trial
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.feel import Feel
 from inlayfit.fit.machine_errors import MachineErrors
+from inlayfit.fit.measured import Axis, Reading
 from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief, Seating, WallChoice
 from inlayfit.geometry.path import Bezier, Path
 from inlayfit.units import Unit
@@ -80,6 +83,16 @@ def workshops() -> st.SearchStrategy[WorkshopNumbers]:
     )
 
 
+def pocket_readings() -> st.SearchStrategy[PocketReadings]:
+    """A long and a short width along each axis, all off by as much."""
+
+    def made(off_mm: float, repeats_mm: float) -> PocketReadings:
+        read = tuple(Reading(axis, n, n + off_mm) for axis in Axis for n in (30.0, 8.0))
+        return PocketReadings(read, repeats_mm)
+
+    return st.builds(made, lengths(-0.05, 0.1), lengths(0.005, 0.02))
+
+
 def names() -> st.SearchStrategy[HalfName]:
     return st.builds(HalfName, WORDS, WORDS)
 
@@ -95,6 +108,9 @@ def documents(draw: st.DrawFn, *, least: int = 0) -> State:
     )
     specs = st.builds(FitSpec, lengths(-0.05, 0.2), half_specs(), half_specs())
 
+    def readings_of() -> PocketReadings | None:
+        return draw(pocket_readings()) if draw(st.booleans()) else None
+
     def plug_of(number: int) -> MadePlug | None:
         others = [o.id for o in outlines if o.id != f"o{number}"]
         if not others or draw(st.booleans()):
@@ -104,7 +120,7 @@ def documents(draw: st.DrawFn, *, least: int = 0) -> State:
     fittings = tuple(
         Fitting(
             o.id, draw(specs), draw(names()), draw(names()), draw(stacks()), draw(st.sampled_from(Facing)),
-            plug_of(number),
+            plug_of(number), readings_of(),
         )
         for number, o in enumerate(outlines)
     )  # fmt: skip
@@ -152,13 +168,20 @@ def edits_of() -> st.SearchStrategy[Callable[[State], Edit]]:
         st.builds(lambda w: lambda s: made_edits.set_workshop(s, w), workshops()),
         st.builds(lambda t: lambda s: made_edits.set_kerf_taper(s, t), lengths(0, 0.1)),
         st.builds(lambda h, w: lambda s: made_edits.set_edge_break(s, h, w), halves, lengths(0, 0.5)),
+        st.builds(lambda r: lambda s: _if_possible(s, lambda t: apply_readings(t, r)), pocket_readings()),
+        st.just(lambda s: _if_possible(s, leave_readings_out)),
     ]
     return st.one_of(makers)
 
 
 def _plug_given(state: State, outline_id: str) -> Edit:
     """The outline as the lead's plug, where it can be one."""
+    return _if_possible(state, lambda given: made_edits.give_plug(given, outline_id))
+
+
+def _if_possible(state: State, edit: Callable[[State], Edit]) -> Edit:
+    """The edit, where it is not refused."""
     try:
-        return made_edits.give_plug(state, outline_id)
+        return edit(state)
     except SpecError:
         return Edit(state, Worded("Nothing"))

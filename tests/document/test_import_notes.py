@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import math
 from pathlib import Path
 
 import ezdxf.filemanagement
@@ -12,13 +11,8 @@ import pytest
 from inlayfit.document.folder_units import remember_unit, unit_for
 from inlayfit.document.import_notes import changes, changes_words, layer_notes, layers_words, look_at
 from inlayfit.document.imports import import_drawing
-from inlayfit.document.measured import circle
-from inlayfit.document.measured_edits import apply_readings, type_pocket
 from inlayfit.document.reading import marks_of, read_as
-from inlayfit.document.state import Fitting, SettingsUsed, State
-from inlayfit.errors import SpecError
-from inlayfit.fit.measured import Axis, Reading, fit_pocket
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState
+from inlayfit.document.state import SettingsUsed
 from inlayfit.units import Unit
 
 
@@ -102,35 +96,3 @@ def test_choices_that_cannot_be_read_are_forgotten(tmp_path: Path, content: str)
     assert unit_for(tmp_path / "a.dxf", file) is None
     remember_unit(tmp_path / "a.dxf", Unit.INCH, file)
     assert unit_for(tmp_path / "a.dxf", file) is Unit.INCH
-
-
-def typed(*diameters: float) -> State:
-    state = State()
-    for diameter in diameters:
-        template = Fitting("", FitSpec(0.03, HalfSpec(2.0), HalfSpec(3.0)))
-        state = type_pocket(state, circle(diameter), template=template).state
-    return state
-
-
-def test_typed_pockets_have_ids_of_their_own_and_the_latest_is_chosen() -> None:
-    state = typed(25, 30)
-    assert [o.id for o in state.outlines] == ["o1", "o2"]
-    assert state.chosen == ("o2",)
-
-
-def test_readings_move_the_walls_by_half_their_offset_and_fix_the_pocket() -> None:
-    readings = [Reading(axis, n, n + 0.1) for axis in Axis for n in (25.0, 8.0)]
-    after = apply_readings(typed(25), fit_pocket(readings)).state
-    assert after.outlines[0].region.area == pytest.approx(math.pi * 12.55**2, rel=1e-4)
-    spec = after.fittings[0].spec
-    assert spec.pocket.state is HalfState.ALREADY_CUT
-    assert spec.pocket.cutter_mm == 0
-    assert "pocket-as-measured" in {f.code for f in after.findings}
-
-
-def test_readings_are_refused_for_several_pockets() -> None:
-    state = typed(25, 30)
-    readings = [Reading(axis, n, n + 0.1) for axis in Axis for n in (25.0, 8.0)]
-    both = State(outlines=state.outlines, fittings=state.fittings, chosen=("o1", "o2"))
-    with pytest.raises(SpecError, match="one pocket"):
-        apply_readings(both, fit_pocket(readings))

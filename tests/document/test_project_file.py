@@ -90,6 +90,23 @@ def _record() -> dict[str, Any]:
     return record
 
 
+KEPT: list[str | int] = ["fittings", 0, "readings"]
+STATIONS = [
+    {"axis": axis, "nominal_mm": nominal, "measured_mm": nominal + 0.04}
+    for axis in ("X", "Y")
+    for nominal in (24.0, 8.0)
+]
+
+UNTOLD: list[list[dict[str, Any]]] = [
+    [],
+    STATIONS[:3],
+    STATIONS * 11,
+    [{**station, "axis": "Z"} for station in STATIONS],
+    [{**station, "nominal_mm": 5} for station in STATIONS],
+    [{**station, "measured_mm": -1} for station in STATIONS],
+]
+"""Readings that cannot tell."""
+
 WRONG: list[tuple[list[str | int], Any]] = [
     (["unit"], "FURLONG"),
     (["outlines"], {}),
@@ -123,6 +140,10 @@ WRONG: list[tuple[list[str | int], Any]] = [
     (["workshop", "errors", "runout_mm"], -0.1),
     (["workshop", "errors", "temperature_varies_k"], 5),
     (["outlines", 0, "drawn_as"], 3),
+    (KEPT, None),
+    (KEPT, {"stations": STATIONS}),
+    *((KEPT, {"stations": stations, "repeatability_mm": 0.01}) for stations in UNTOLD),
+    (KEPT, {"stations": STATIONS, "repeatability_mm": 0}),
 ]
 
 
@@ -194,6 +215,26 @@ def test_an_older_project_knows_no_made_plug_and_no_errors() -> None:
     state = load_project(OLD / "version-1.inlayfit")
     assert all(fitting.made is None for fitting in state.fittings)
     assert state.workshop == WorkshopNumbers()
+
+
+def test_a_project_without_readings_has_none_and_writes_none() -> None:
+    for version in range(1, migrate.CURRENT_VERSION + 1):
+        state = load_project(OLD / f"version-{version}.inlayfit")
+        assert all(fitting.readings is None for fitting in state.fittings)
+        assert b"readings" not in to_bytes(state)
+
+
+def test_readings_of_a_saved_project_come_back_with_what_they_say() -> None:
+    record = _record()
+    record["fittings"][0]["readings"] = {"stations": STATIONS, "repeatability_mm": 0.02}
+    readings = from_bytes(json.dumps(record).encode()).fittings[0].readings
+    assert readings is not None
+    assert [(r.axis.value, r.nominal_mm, r.measured_mm) for r in readings.readings] == [
+        tuple(station.values()) for station in STATIONS
+    ]
+    assert readings.repeatability_mm == 0.02
+    assert readings.model.offset_x_mm == pytest.approx(0.04)
+    assert readings.model.scale_y == pytest.approx(0, abs=1e-9)
 
 
 def test_made_plug_and_errors_of_a_saved_project_come_back() -> None:
