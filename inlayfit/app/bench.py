@@ -33,7 +33,8 @@ class Bench:
         window: the parent of dialogs; closing it quits.
         session, documents: what is open, and how it comes and goes.
         work: the page with the work.
-        sentence, strip, notice: the parts of the window around the page that commands lead to.
+        sentence: the fit sentence, which stands above the page.
+        strip, notice: the parts of the window around the page that commands lead to.
         settings_file: where settings are kept; None for the usual place.
         next_panel: moves the keyboard by so many parts.
         rereading: asks how the drawing shall be read.
@@ -44,7 +45,6 @@ class Bench:
         window: QWidget,
         session: Session,
         *,
-        sentence: SentenceBar,
         strip: StatusStrip,
         notice: Notice,
         next_panel: Callable[[int], None],
@@ -53,12 +53,12 @@ class Bench:
     ) -> None:
         self.window = window
         self.session = session
-        self.sentence, self.strip, self.notice = sentence, strip, notice
+        self.sentence, self.strip, self.notice = SentenceBar(session), strip, notice
         self.next_panel = next_panel
         self.settings_file = settings_file
         self.documents = Documents(session, window, recent=recent_file)
         self.rereading = Rereading(window, session, self.documents)
-        self.work = WorkPage(session, self.documents, self.rereading, sentence_bar=sentence, strip=strip)
+        self.work = WorkPage(session, self.documents, self.rereading, sentence_bar=self.sentence, strip=strip)
         self._autosave: Autosave | None = None
         self._speak()
 

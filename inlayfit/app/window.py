@@ -33,6 +33,7 @@ from inlayfit.app.actions import TABLE, make_actions
 from inlayfit.app.canvas.drop_halves import DropOffer, answer
 from inlayfit.app.command_states import show_commands
 from inlayfit.app.content import offer_for
+from inlayfit.app.core_words import core
 from inlayfit.app.first_size import take_room
 from inlayfit.app.keyboard import move_along, move_on, press
 from inlayfit.app.loading import Loading
@@ -40,12 +41,14 @@ from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.menus import fill_menu_bar
 from inlayfit.app.panels.empty_page import EmptyPage, RecentPanel
 from inlayfit.app.panels.notice import Notice
-from inlayfit.app.panels.sentence_bar import SentenceBar
+from inlayfit.app.panels.sentence_preview import SentencePreview
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.recent import RecentWork, read_recent, recent_file
 from inlayfit.app.session import Change, Session
 from inlayfit.app.words import when_words
 from inlayfit.document.edits import set_unit
+from inlayfit.document.new_work import template_fitting
+from inlayfit.document.sentence import sentence
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import State
 from inlayfit.fit.spec import Half
@@ -53,6 +56,7 @@ from inlayfit.fit.spec import Half
 if TYPE_CHECKING:
     from inlayfit.app.bench import Bench
     from inlayfit.app.documents import Documents
+    from inlayfit.app.panels.sentence_bar import SentenceBar
     from inlayfit.app.work_page import WorkPage
 
 _LOW_PX, _NARROW_PX = 760, 1200
@@ -104,7 +108,7 @@ class MainWindow(QMainWindow):
     # --- building
 
     def _lay_out(self) -> None:
-        self.sentence = SentenceBar(self.session)
+        self.preview = SentencePreview()
         self.notice = Notice()
         self.empty = EmptyPage()
         self.recent_panel = RecentPanel()
@@ -121,10 +125,10 @@ class MainWindow(QMainWindow):
         self.pages.addWidget(self._start)
         self.pages.addWidget(self._waiting)
         body = QWidget()
-        outer = QVBoxLayout(body)
+        self._parts = outer = QVBoxLayout(body)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.setSpacing(0)
-        outer.addWidget(self.sentence)
+        outer.addWidget(self.preview)
         outer.addWidget(self.notice)
         outer.addWidget(self.pages, 1)
         outer.addWidget(self.strip)
@@ -170,6 +174,11 @@ class MainWindow(QMainWindow):
         return self.bench.documents
 
     @property
+    def sentence(self) -> SentenceBar:
+        """The fit sentence with its boxes."""
+        return self.bench.sentence
+
+    @property
     def work(self) -> WorkPage:
         """The page with the work."""
         return self.bench.work
@@ -201,7 +210,6 @@ class MainWindow(QMainWindow):
         bench = self._bench = Bench(
             self,
             self.session,
-            sentence=self.sentence,
             strip=self.strip,
             notice=self.notice,
             next_panel=self.next_panel,
@@ -210,6 +218,8 @@ class MainWindow(QMainWindow):
         )
         self._handlers = handlers(bench)
         self._connect_documents(bench.documents)
+        bench.sentence.hide()
+        self._parts.insertWidget(0, bench.sentence)
         self.pages.addWidget(bench.work)
         split = None if self._keep is None else self._keep.value("split")
         if isinstance(split, QByteArray):
@@ -273,6 +283,7 @@ class MainWindow(QMainWindow):
         self._awaits_work = self._awaits_work and not is_open
         closed = self._waiting if self._awaits_work else self._start
         self.pages.setCurrentWidget(self.work if is_open else closed)
+        self._show_sentence(is_open=is_open)
         self._show_title()
         self._show_commands(state)
         self.strip.show_unit(state.unit)
@@ -280,6 +291,16 @@ class MainWindow(QMainWindow):
             self._was_open = is_open
             focus = self.work.map if is_open else self.empty.open_button
             focus.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_sentence(self, *, is_open: bool) -> None:
+        """The sentence with its boxes once there is work; until then what it will say."""
+        if not is_open:
+            session = self.session
+            lead = template_fitting(session.settings, Half.POCKET)
+            self.preview.say(sentence(lead, session.shown.unit, core))
+        self.preview.setVisible(not is_open)
+        if self._bench is not None:
+            self._bench.sentence.setVisible(is_open)
 
     def _show_title(self) -> None:
         session = self.session
@@ -326,7 +347,7 @@ class MainWindow(QMainWindow):
     @Slot(object)
     def _on_session_settings_changed(self, _settings: Settings) -> None:
         self._take_theme()
-        self._show_commands(self.session.shown)
+        self._show_all()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -337,12 +358,14 @@ class MainWindow(QMainWindow):
 
     def next_panel(self, step: int = 1) -> None:
         """Move the keyboard to the next part of the window that can take it."""
-        move_on([self.sentence, self.notice, *self._between()], step)
+        head = [] if self.session.state.is_empty else [self.sentence]
+        move_on([*head, self.notice, *self._between()], step)
 
     def focusNextPrevChild(self, forwards: bool) -> bool:
         """Tab: along the lines as one reads, whenever the parts were made."""
-        above: list[QWidget] = [self.sentence.body, self.sentence.checks_button, self.notice]
-        went = move_along([*above, *self._between()], 1 if forwards else -1)
+        is_empty = self.session.state.is_empty
+        head = [] if is_empty else [self.sentence.body, self.sentence.checks_button]
+        went = move_along([*head, self.notice, *self._between()], 1 if forwards else -1)
         return went or super().focusNextPrevChild(forwards)
 
     def _between(self) -> list[QWidget]:

@@ -228,10 +228,7 @@ class WorkPage(QWidget):
             (Severity.NOTE, counted(counts[Severity.NOTE], self.tr("1 note"), self.tr("{0} notes"))),
         ]
         said = [words_of.format(counts[s]) for s, words_of in hint if counts[s]]
-        if self._session.state.is_empty:
-            self._sentence_bar.show_no_checks()
-        else:
-            self._sentence_bar.show_open_checks(words, ", ".join(said))
+        self._sentence_bar.show_open_checks(words, ", ".join(said))
         tab = self.tr("Checks") + (f"  {len(still)}" if still else "")
         self.checks_tab.setText(tab)
 

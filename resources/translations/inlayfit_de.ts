@@ -4309,8 +4309,8 @@
    <translation>Was Sie öffnen, steht dann hier.</translation>
   </message>
   <message>
-   <source>The whole job is the sentence above. Once an outline is open, every box in it can be changed.</source>
-   <translation>Der ganze Auftrag ist der Satz oben. Sobald ein Umriss offen ist, lässt sich jedes Feld darin ändern.</translation>
+   <source>The whole job is the sentence above. Once an outline is open, every part of it can be changed.</source>
+   <translation>Der ganze Auftrag ist der Satz oben. Sobald ein Umriss offen ist, lässt sich jeder Teil davon ändern.</translation>
   </message>
   <message>
    <source>About the sentence</source>
@@ -4762,9 +4762,12 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <source>That half is made already and stays as it is.</source>
    <translation>Diese Hälfte gibt es schon; sie bleibt, wie sie ist.</translation>
   </message>
+ </context>
+ <context>
+  <name>SentencePreview</name>
   <message>
-   <source>No checks yet</source>
-   <translation>Noch keine Prüfung</translation>
+   <source>Fit sentence</source>
+   <translation>Passsatz</translation>
   </message>
  </context>
  <context>

@@ -18,8 +18,11 @@ from inlayfit.app import loading
 from inlayfit.app.panels.sentence_box import FormPopup
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
+from inlayfit.document.edits import set_unit
 from inlayfit.document.settings import Settings
+from inlayfit.document.state import State
 from inlayfit.fit.spec import Half
+from inlayfit.units import Unit
 from tests.app.conftest import LEAF, discs
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -98,6 +101,27 @@ def test_nothing_moves_when_the_bench_is_put_in(
     assert has_bench(bare)
     QApplication.processEvents()
     assert bare.grab().toImage() == before
+
+
+def test_the_sentence_stands_in_plain_words_until_its_boxes_take_the_same_place(
+    bare: MainWindow, settled: Settled
+) -> None:
+    bare.show()
+    QApplication.processEvents()
+    preview = bare.preview
+    place = preview.geometry()
+    assert preview.accessibleDescription().startswith("Plug, to cut with a 3 mm cutter, into pocket")
+    bare.session.do(lambda state: set_unit(state, Unit.INCH))
+    assert " in per side" in preview.accessibleDescription()
+    bare.session.start(discs(1))
+    QApplication.processEvents()
+    assert preview.isHidden()
+    assert bare.sentence.isVisible()
+    assert bare.sentence.geometry() == place
+    settled(bare.session)
+    bare.session.start(State())
+    assert preview.isVisible()
+    assert bare.sentence.isHidden()
 
 
 def test_the_page_of_the_workshop_is_made_when_its_tab_is_first_pressed(

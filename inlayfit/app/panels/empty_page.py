@@ -292,7 +292,7 @@ class RecentPanel(QWidget):
 
     def _about_sentence(self) -> QFrame:
         words = self.tr(
-            "The whole job is the sentence above. Once an outline is open, every box in it can be changed."
+            "The whole job is the sentence above. Once an outline is open, every part of it can be changed."
         )
         return _card(self.tr("About the sentence"), words)
 

@@ -11,13 +11,15 @@ from typing import TypeAlias
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
+LINE_HEIGHT_PX = 36
+
 _Sized: TypeAlias = tuple[QLayoutItem, QSize]
 
 
 class FlowLayout(QLayout):
     """Sets widgets in lines as wide as it is."""
 
-    def __init__(self, *, word_gap_px: int = 5, line_height_px: int = 36) -> None:
+    def __init__(self, *, word_gap_px: int = 5, line_height_px: int = LINE_HEIGHT_PX) -> None:
         super().__init__()
         self._items: list[QLayoutItem] = []
         self._clinging: set[QWidget] = set()

@@ -31,3 +31,4 @@ class LatePage(QWidget, Generic[Content]):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self.content.show()
+        self._column.activate()  # the keyboard may go there before the next turn of the event loop

@@ -26,6 +26,7 @@ from inlayfit.app.core_words import core
 from inlayfit.app.pace import Pace
 from inlayfit.app.panels.flow import FlowLayout
 from inlayfit.app.panels.sentence_box import SENTENCE_PX, ChoiceBox, FormBox, SentenceBox
+from inlayfit.app.panels.sentence_preview import MARGINS_PX
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.feel_words import feel_test, feel_word
 from inlayfit.app.widgets.length_box import LengthBox
@@ -113,7 +114,7 @@ class SentenceBar(QWidget):
         side.addWidget(self._hint, 0, Qt.AlignmentFlag.AlignRight)
         side.addStretch(1)
         row = QHBoxLayout(self)
-        row.setContentsMargins(24, 10, 24, 10)
+        row.setContentsMargins(*MARGINS_PX)
         row.setSpacing(20)
         row.addWidget(body, 1)
         row.addLayout(side)
@@ -123,7 +124,6 @@ class SentenceBar(QWidget):
         session.state_changed.connect(self._on_session_state_changed)
         session.stale_changed.connect(lambda _stale: self._show(session.shown))
         self._show(session.shown)
-        self.show_no_checks()
 
     # --- making the boxes
 
@@ -429,10 +429,6 @@ class SentenceBar(QWidget):
             box.is_plain = not may_move
             box.updateGeometry()
             box.update()
-
-    def show_no_checks(self) -> None:
-        """Nothing is open, so nothing is checked yet."""
-        self.show_open_checks(self.tr("No checks yet"), "")
 
     def show_open_checks(self, words_on_button: str, hint: str) -> None:
         """How many checks are open."""
