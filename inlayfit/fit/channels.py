@@ -1,9 +1,12 @@
 """Ways into channels: dead ends and necks that a plunge can only clear along their middle.
 
-In a channel barely narrower than the cutter a plunge must not be out of line by more than the difference, so
-the places and directions that suit a corner meet it by chance only. The middle line is that of the smallest
-rectangle round the channel, whose long sides lie on its walls. The plunge begins where that line, followed
-out of the channel, first meets the cutter's centres.
+In a channel barely narrower than the cutter a plunge must not be out of line by more than the difference,
+so the places and directions that suit a corner meet it by chance only. The middle line is that of the
+smallest rectangle round the channel, whose long sides lie on its walls. The plunge begins where that line,
+followed out of the channel, first meets the cutter's centres.
+
+A neck is also gone through from the centres nearest to one mouth to those nearest to the other. It may be
+wider than it is long; so both middle lines of its rectangle say where its mouths are.
 """
 
 from __future__ import annotations
@@ -37,23 +40,28 @@ def ways_into_channels(residues: Sequence[Residue], centres: BoundaryIndex, radi
     )
     if len(channels) == 0:
         return Ways(channels, np.empty((0, 2)), np.empty((0, 2)))
-    ends = _middle_lines([residues[i] for i in channels.tolist()])
-    away = centres.nearest(ends.reshape(-1, 2))[0].reshape(-1, 2)
-    is_neck = np.array([kinds[i] is ResidueKind.NECK for i in channels.tolist()])
-    mouths = is_neck[:, None] | (away <= away.min(axis=1, keepdims=True))
-    row, end = np.nonzero(mouths)
-    ways = Ways.towards(channels[row], ends[row, end], ends[row, 1 - end])
-    return _begun_at_centres(ways, centres, _FARTHEST_RADII * radius)
+    along, across = _middle_lines([residues[i] for i in channels.tolist()])
+    necks = np.array([kinds[i] is ResidueKind.NECK for i in channels.tolist()])
+    distances, feet = centres.nearest(np.vstack([along.reshape(-1, 2), across.reshape(-1, 2)]))
+    away = distances[: 2 * len(channels)].reshape(-1, 2)
+    row, end = np.nonzero(necks[:, None] | (away <= away.min(axis=1, keepdims=True)))
+    ways = Ways.towards(channels[row], along[row, end], along[row, 1 - end])
+    ways = _begun_at_centres(ways, centres, _FARTHEST_RADII * radius)
+    for one, other in feet.reshape(2, -1, 2, 2)[:, necks].swapaxes(1, 2):
+        ways = ways.joined(Ways.towards(channels[necks], one, other))
+        ways = ways.joined(Ways.towards(channels[necks], other, one))
+    return ways
 
 
-def _middle_lines(channels: list[Residue]) -> Points:
-    """Both ends of the middle line of the smallest rectangle round each, (n, 2, 2)."""
+def _middle_lines(channels: list[Residue]) -> tuple[Points, Points]:
+    """The middle lines of the smallest rectangle round each, lengthwise and across; their ends, (n, 2, 2)."""
     rectangles = shapely.oriented_envelope([channel.region.shape for channel in channels])
     corners = shapely.get_coordinates(rectangles).reshape(-1, 5, 2)[:, :4]
     sides = np.hypot(*np.moveaxis(corners[:, 1:3] - corners[:, :2], -1, 0))
     turned = np.where((sides[:, 0] > sides[:, 1])[:, None, None], np.roll(corners, -1, axis=1), corners)
-    lines: Points = (turned[:, [0, 2]] + turned[:, [1, 3]]) / 2
-    return lines
+    along = (turned[:, [0, 2]] + turned[:, [1, 3]]) / 2
+    across = (turned[:, [1, 3]] + turned[:, [2, 0]]) / 2
+    return along, across
 
 
 def _begun_at_centres(ways: Ways, centres: BoundaryIndex, farthest: float) -> Ways:
