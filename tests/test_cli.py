@@ -9,7 +9,6 @@ import os
 import signal
 import subprocess
 import sys
-import time
 from pathlib import Path
 from typing import Any
 
@@ -69,26 +68,21 @@ def test_version_is_the_packages() -> None:
     assert (done.returncode, done.stdout, done.stderr) == (0, f"inlayfit {__version__}\n", "")
 
 
-def test_version_loads_nothing_heavy() -> None:
-    program = "import sys; from inlayfit.cli import main; main(['--version']); print(*sys.modules)"
+def modules_after(program: str) -> set[str]:
+    """What is loaded once a program is through."""
     done = subprocess.run(
-        [sys.executable, "-c", program], cwd=ROOT, capture_output=True, text=True, check=True
-    )
-    loaded = set(done.stdout.split())
-    assert not loaded & {"argparse", "json", "typing", "pathlib", "numpy", "shapely", "ezdxf", "PySide6"}
+        [sys.executable, "-c", f"import sys; {program}; print(*sys.modules)"],
+        cwd=ROOT, capture_output=True, text=True, check=True,
+    )  # fmt: skip
+    return set(done.stdout.split())
 
 
-def test_version_answers_within_twice_the_time_that_python_takes_to_start() -> None:
-    def best(program: str) -> float:
-        times = []
-        for _ in range(12):
-            start = time.perf_counter()
-            subprocess.run([sys.executable, "-c", program], cwd=ROOT, stdout=subprocess.DEVNULL, check=True)
-            times.append(time.perf_counter() - start)
-        return min(times)
-
-    ours = "from inlayfit.cli import main; main(['--version'])"
-    assert any(best(ours) < 2 * best("pass") for _ in range(3))
+def test_version_loads_nothing_but_a_few_files_of_its_own() -> None:
+    """So it takes little more than Python's own start; `tests/benchmarks/test_start.py` prints how much."""
+    loaded = modules_after("from inlayfit.cli import main; main(['--version'])") - modules_after("pass")
+    ours = {name for name in loaded if name.partition(".")[0] == "inlayfit"}
+    assert loaded - ours == {"__future__", __version__}  # the version is what the command itself writes
+    assert len(ours) <= 5
 
 
 @pytest.mark.parametrize("command", [[], ["demo"], ["inspect"], ["fit"]])

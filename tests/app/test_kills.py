@@ -2,6 +2,9 @@
 
 A real process with a real window works as fast as a hand cannot (`work_until_killed.py`), and is ended by
 SIGKILL, which no program can catch, at moments drawn by lot. The figures are printed (`pytest -s`).
+
+The two seconds are the program's promise and not its speed: its clock for copies runs for at most half of
+them (`test_autosave.py`), and the rest is what a slow machine may take.
 """
 
 from __future__ import annotations

