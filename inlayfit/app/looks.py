@@ -81,6 +81,7 @@ QComboBox QAbstractItemView {{ background: {field}; color: {text}; border: 1px s
   selection-background-color: {accent_soft}; selection-color: {text}; outline: 0; }}
 QComboBox QAbstractItemView::item {{ min-height: 26px; padding: 0 6px; }}
 QComboBox QAbstractItemView::item:selected {{ background: {accent_soft}; color: {text}; }}
+QAbstractSpinBox QLineEdit:disabled {{ color: {muted}; }}
 QTextBrowser {{ background: {field}; border: 1px solid {edge}; border-radius: {radius}px; padding: 8px; }}
 QProgressBar {{ background: {field}; border: 1px solid {edge}; border-radius: 4px; max-height: 10px; }}
 QProgressBar::chunk {{ background: {accent}; border-radius: 3px; }}

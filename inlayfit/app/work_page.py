@@ -221,9 +221,10 @@ class WorkPage(QWidget):
         counts = {severity: sum(f.severity is severity for f in still) for severity in Severity}
         words = counted(len(still), self.tr("1 check open"), self.tr("{0} checks open"))
         if not still:
-            words = self.tr("No checks open")
+            is_answered = any(i in self._session.solution.solved for i in self._session.state.chosen)
+            words = self.tr("No checks open") if is_answered else self.tr("No checks yet")
         hint = [
-            (Severity.BLOCK, self.tr("{0} blocks")),
+            (Severity.BLOCK, self.tr("{0} in the way")),
             (Severity.WARN, self.tr("{0} to look at")),
             (Severity.NOTE, counted(counts[Severity.NOTE], self.tr("1 note"), self.tr("{0} notes"))),
         ]

@@ -5774,8 +5774,12 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Keine Prüfung offen</translation>
   </message>
   <message>
-   <source>{0} blocks</source>
-   <translation>{0} sperrend</translation>
+   <source>No checks yet</source>
+   <translation>Noch keine Prüfung</translation>
+  </message>
+  <message>
+   <source>{0} in the way</source>
+   <translation>{0} im Weg</translation>
   </message>
   <message>
    <source>{0} to look at</source>

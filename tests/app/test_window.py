@@ -28,7 +28,7 @@ from inlayfit.document import edits
 from inlayfit.document.project_file import load_project
 from inlayfit.fit.spec import Half, HalfState, Relief
 from inlayfit.units import Unit
-from tests.app.conftest import FEET, LEAF
+from tests.app.conftest import FEET, LEAF, discs
 
 Settled = Callable[[Session], None]
 
@@ -488,3 +488,12 @@ def test_a_height_that_cannot_be_is_refused_in_the_window(open_discs: MainWindow
     QTest.keyClick(length.lineEdit(), Qt.Key.Key_Return)
     assert length.refusal
     assert open_discs.session.state is before
+
+
+def test_no_check_is_called_open_or_not_before_the_first_answer(
+    window: MainWindow, settled: Callable[[Session], None]
+) -> None:
+    window.session.start(discs(1))
+    assert window.sentence.checks_button.text() == "No checks yet"
+    settled(window.session)
+    assert "open" in window.sentence.checks_button.text()
