@@ -12,6 +12,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app import prompts
 from inlayfit.app.session import Session
 from inlayfit.app.stations_page import StationsPage
 from inlayfit.app.window import MainWindow
@@ -247,4 +248,45 @@ def test_window_and_command_line_write_equal_answers_for_the_same_readings(
     qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
     ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
     assert len(theirs["fittings"][0]["measured"]["residuals"]) == 5
+    assert ours == theirs
+
+
+def test_a_made_plug_is_seated_in_the_measured_pocket_as_by_the_command_line(
+    window: MainWindow,
+    settled: Callable[[Session], None],
+    qtbot: QtBot,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    pocket, plug, table = tmp_path / "plate.svg", tmp_path / "plug.svg", tmp_path / "readings.csv"
+    for path in (pocket, plug):
+        path.write_text(PLATE, "utf-8")
+    table.write_text("".join(f"{axis}; {drawn}; {read}\n" for axis, drawn, read in STATIONS), "utf-8")
+    options = (
+        "--clearance 0.03 --pocket-cutter 0 --plug-cutter 0 --pocket-state finished --plug-state finished"
+    )
+    files = ["--plug-drawing", str(plug), "--readings", str(table), "--out", str(tmp_path / "cli")]
+    main(["fit", str(pocket), *options.split(), *files])
+    session = window.session
+    window.documents.open_files([pocket])
+    qtbot.waitUntil(lambda: session.state.lead is not None, timeout=20_000)
+    for half in Half:
+        session.perform(edits.set_cutter(session.state, half, 0.0))
+        session.perform(edits.set_half_state(session.state, half, HalfState.FINISHED))
+    session.do(lambda s: edits.set_clearance(s, 0.05))
+    monkeypatch.setattr(prompts, "open_files", lambda *_: [plug])
+    window.work.spot.seat.other_drawing_asked.emit()
+    qtbot.waitUntil(lambda: len(session.state.outlines) == 2, timeout=20_000)
+    read = tuple(Reading(Axis(axis), drawn, width) for axis, drawn, width in STATIONS)
+    session.do(lambda s: apply_readings(s, PocketReadings(read, 0.01)))
+    settled(session)
+    searches = session.seats.searches
+    session.do(lambda s: edits.set_clearance(s, 0.03))
+    settled(session)
+    assert session.seats.searches == searches, "a clearance moves no plug"
+    qtbot.waitUntil(lambda: not session.examiner.is_busy, timeout=20_000)
+    window.documents.export_to(tmp_path / "window")
+    qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
+    ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
+    assert {"measured", "seating", "bench"} <= theirs["fittings"][0].keys()
     assert ours == theirs
