@@ -16,6 +16,7 @@ from inlayfit.app.autosave import Autosave
 from inlayfit.app.documents import Documents
 from inlayfit.app.panels.notice import Notice
 from inlayfit.app.panels.sentence_bar import SentenceBar
+from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.rereading import Rereading
 from inlayfit.app.session import Session
@@ -45,6 +46,8 @@ class Bench:
         window: QWidget,
         session: Session,
         *,
+        sentence: SentenceBar,
+        spot: SpotPanel,
         strip: StatusStrip,
         notice: Notice,
         next_panel: Callable[[int], None],
@@ -53,12 +56,14 @@ class Bench:
     ) -> None:
         self.window = window
         self.session = session
-        self.sentence, self.strip, self.notice = SentenceBar(session), strip, notice
+        self.sentence, self.strip, self.notice = sentence, strip, notice
         self.next_panel = next_panel
         self.settings_file = settings_file
         self.documents = Documents(session, window, recent=recent_file)
         self.rereading = Rereading(window, session, self.documents)
-        self.work = WorkPage(session, self.documents, self.rereading, sentence_bar=self.sentence, strip=strip)
+        self.work = WorkPage(
+            session, self.documents, self.rereading, sentence_bar=sentence, spot=spot, strip=strip
+        )
         self._autosave: Autosave | None = None
         self._speak()
 

@@ -5,14 +5,15 @@ as long as that to load. They are loaded in two ways at once, so that nothing fr
 
 - what says nothing of Qt, on a thread of its own: first what the bench is made of; when that is there, what
   only reading, solving and writing need
-- the parts of the window, on the window's thread as Qt wants it, one module each time it is idle
+- the parts of the window, on the window's thread as Qt wants it, one module each time it is idle; then the
+  widgets that are made of them, a step each time
 
 The lists name the slow ones; whatever else is needed follows as the ordinary imports of these.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from importlib import import_module
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
@@ -41,19 +42,21 @@ LATER = (
 """What the first drawing will need."""
 
 
+_MADE = object()
+
+
 class Loading(QObject):
-    """Loads everything once.
+    """Loads everything once, and takes the steps that make something of it.
 
     Signals:
-        ready(): the bench can be made without a wait.
         failed(error): a module cannot be loaded; the program is not complete.
     """
 
-    ready = Signal()
     failed = Signal(object)
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, making: Iterator[None], parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._making = making
         self._parts = list(PARTS)
         self._thread = LatestTask(self)
         self._thread.finished.connect(self._on_thread_finished)
@@ -67,7 +70,7 @@ class Loading(QObject):
         self._first = self._thread.submit(lambda progress: _load(FIRST, progress))
 
     def close(self) -> None:
-        """Stop after the module that is being loaded."""
+        """Stop after the module that is being loaded, or the step that is being taken."""
         self._step.stop()
         self._thread.close()
 
@@ -78,13 +81,12 @@ class Loading(QObject):
 
     @Slot()
     def _on_step_timeout(self) -> None:
-        if not self._parts:
-            self._step.stop()
-            self._thread.submit(lambda progress: _load(LATER, progress))
-            self.ready.emit()
-            return
         try:
-            import_module(self._parts.pop(0))
+            if self._parts:
+                import_module(self._parts.pop(0))
+            elif next(self._making, _MADE) is _MADE:
+                self._step.stop()
+                self._thread.submit(lambda progress: _load(LATER, progress))
         except ImportError as error:
             self._step.stop()
             self.failed.emit(error)

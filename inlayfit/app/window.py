@@ -5,12 +5,12 @@ document state: which page, what hovers over it, where the window stands on the 
 
 A window shows itself before anything heavy is loaded, so neither this module nor what it imports may stand on
 numpy, shapely or the like (a test). The bench, through which all of that comes, is the one late import:
-`_furnish` makes it when it is loaded. What is asked for until then waits for it with `when_ready`.
+`_furnish` makes it, step by step, when it is loaded. What is asked for until then waits with `when_ready`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -87,6 +87,7 @@ class MainWindow(QMainWindow):
         self._recent_file = recent or recent_file()
         self._recent = read_recent(self._recent_file)
         self._bench: Bench | None = None
+        self._furnishing = self._furnish()
         self._handlers: Mapping[str, Callable[[], object]] = {}
         self._wishes: list[Callable[[Bench], object]] = []
         self._loading: Loading | None = None
@@ -157,8 +158,7 @@ class MainWindow(QMainWindow):
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
         if self._bench is None and self._loading is None:
-            self._loading = Loading(self)
-            self._loading.ready.connect(lambda: self.bench)
+            self._loading = Loading(self._furnishing, self)
             self._loading.failed.connect(self._on_loading_failed)
             self.first_painted.connect(self._loading.start)
             QTimer.singleShot(0, self.first_painted.emit)
@@ -166,7 +166,11 @@ class MainWindow(QMainWindow):
     @property
     def bench(self) -> Bench:
         """What the window does its work with; made at once if it is asked for before it is loaded."""
-        return self._bench or self._furnish()
+        if self._bench is None:
+            for _step in self._furnishing:
+                pass
+        assert self._bench is not None
+        return self._bench
 
     @property
     def documents(self) -> Documents:
@@ -202,20 +206,38 @@ class MainWindow(QMainWindow):
         self.strip.say(self.tr("Opening {0}").format(name))
         self._show_all()
 
-    def _furnish(self) -> Bench:
-        """Make the bench and put it in its place; the one import that comes late, because it is heavy."""
-        from inlayfit.app.bench import Bench
-        from inlayfit.app.commands import handlers
+    def _furnish(self) -> Iterator[None]:
+        """Make the bench and put it in its place, in steps too short to be felt.
 
-        bench = self._bench = Bench(
+        The one import that comes late, because it is heavy.
+        """
+        from inlayfit.app.bench import Bench
+        from inlayfit.app.panels.sentence_bar import SentenceBar
+        from inlayfit.app.panels.spot_panel import SpotPanel
+
+        sentence_bar = SentenceBar(self.session)
+        yield
+        spot = SpotPanel(self.session)
+        yield
+        bench = Bench(
             self,
             self.session,
+            sentence=sentence_bar,
+            spot=spot,
             strip=self.strip,
             notice=self.notice,
             next_panel=self.next_panel,
             settings_file=self._settings_file,
             recent_file=self._recent_file,
         )
+        yield
+        self._put_in(bench)
+
+    def _put_in(self, bench: Bench) -> None:
+        """From now on the window has its bench."""
+        from inlayfit.app.commands import handlers
+
+        self._bench = bench
         self._handlers = handlers(bench)
         self._connect_documents(bench.documents)
         bench.sentence.hide()
@@ -227,7 +249,6 @@ class MainWindow(QMainWindow):
         self._take_compactness()
         self._show_all()
         self._grant_wishes(bench)
-        return bench
 
     def _grant_wishes(self, bench: Bench) -> None:
         if self._wishes:

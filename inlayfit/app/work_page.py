@@ -55,12 +55,14 @@ class WorkPage(QWidget):
         rereading: Rereading,
         *,
         sentence_bar: SentenceBar,
+        spot: SpotPanel,
         strip: StatusStrip,
     ) -> None:
         super().__init__()
         self._session = session
         self._rereading = rereading
         self._sentence_bar = sentence_bar
+        self.spot = spot
         self._strip = strip
         self._searches = False
         self._reading = Pace(self._show_words, parent=self)
@@ -82,7 +84,6 @@ class WorkPage(QWidget):
         self.map = GapMapView()
         self.overlays = OverlayButtons(self.map)
         self.legend = Legend()
-        self.spot = SpotPanel(session)
         self.turns = TurnsPanel(session)
         self.checks_panel = ChecksPanel(foot=self.turns)
         self.outlines = OutlinesPanel(session)
