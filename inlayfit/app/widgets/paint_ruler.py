@@ -90,11 +90,12 @@ class RulerPainter:
         _paint_handle(painter, look, tokens)
 
     def _repaint(self, look: RulerLook, tokens: Tokens, ratio: float) -> None:
-        self._ground = QPixmap((look.area.size() * ratio).toSize())
+        wanted = look.area.size() * ratio
+        self._ground = QPixmap(math.ceil(wanted.width()), math.ceil(wanted.height()))
+        self._ground.fill(colour(tokens.panel))  # the last pixels too, which the area covers in part
         self._ground.setDevicePixelRatio(ratio)
         painter = QPainter(self._ground)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(look.area, colour(tokens.panel))
         _paint_zones(painter, look, tokens)
         _paint_scale(painter, look, tokens)
         _paint_bracket(painter, look, tokens)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import QEvent, QObject, QPoint, Qt
-from PySide6.QtGui import QImage
+from PySide6.QtCore import QEvent, QObject, QPoint, QRectF, Qt
+from PySide6.QtGui import QImage, QPainter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -16,7 +18,7 @@ from pytestqt.qtbot import QtBot
 from inlayfit.app import theme
 from inlayfit.app.theme import Theme
 from inlayfit.app.widgets.fit_ruler import FitRuler
-from inlayfit.app.widgets.paint_ruler import um_at, x_of
+from inlayfit.app.widgets.paint_ruler import RulerPainter, um_at, x_of
 from inlayfit.app.widgets.ruler_marks import Bracket, TrialFlag, TrialMark
 from inlayfit.fit.feel import FeelZones
 from inlayfit.units import Unit
@@ -239,3 +241,20 @@ def test_the_pointer_over_the_ruler_paints_nothing(ruler: FitRuler, qtbot: QtBot
         qtbot.wait(1)
     qtbot.wait(30)
     assert not painted
+
+
+@pytest.mark.parametrize("width", [701, 703, 706, 707])
+@pytest.mark.parametrize("ratio", [1.25, 1.5])
+def test_at_any_scale_of_the_screen_the_ground_reaches_the_last_pixel(
+    ruler: FitRuler, width: int, ratio: float
+) -> None:
+    look = replace(ruler._look(), area=QRectF(0, 0, width, 83))
+    tokens = theme.tokens_of(ruler)
+    image = QImage(math.ceil(width * ratio), math.ceil(83 * ratio), QImage.Format.Format_RGB32)
+    image.fill(Qt.GlobalColor.red)
+    image.setDevicePixelRatio(ratio)
+    painter = QPainter(image)
+    RulerPainter().paint(painter, look, tokens)
+    painter.end()
+    edge = {image.pixelColor(image.width() - 1, y).name() for y in range(image.height())}
+    assert edge == {theme.colour(tokens.panel).name()}
