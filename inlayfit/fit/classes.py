@@ -11,11 +11,12 @@ sides alike, with a = max(2 µm, |c|/10) and b = max(10 µm, |c|/2):
 
     on     |gap − c| ≤ a
     tight  down to where it bites, slack up to c + b; loose beyond
-    bites  for a clearance fit (c ≥ 0) below zero, but never inside the "on" band, so for c < a below
+    bites  for a clearance fit (c ≥ 0) below −1 µm, but never inside the "on" band, so for c < a − 1 µm below
            c − a; for an interference fit (c < 0) below c − b
 
-a is at least twice the accuracy promised for a solved fit, so noise has no colour. b is common practice:
-a wall that is half as far off again as what was meant is felt at the bench.
+A solved fit is promised within 1 µm: two walls that touch do not bite, and a is at least twice as much, so
+noise has no colour. b is common practice: a wall that is half as far off again as what was meant is felt at
+the bench.
 """
 
 from __future__ import annotations
@@ -25,6 +26,8 @@ from typing import TypeAlias
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+
+from inlayfit.fit.result import PROMISED_MM
 
 Classes: TypeAlias = NDArray[np.intp]
 
@@ -58,7 +61,7 @@ def class_edges(clearance_mm: float) -> tuple[float, float, float, float]:
     """Gaps in mm at which bites ends, on begins, on ends and slack ends."""
     on = max(SMALLEST_ON_MM, ON_SHARE * abs(clearance_mm))
     slack = max(SMALLEST_SLACK_MM, SLACK_SHARE * abs(clearance_mm))
-    bites = min(0.0, clearance_mm - on) if clearance_mm >= 0 else clearance_mm - slack
+    bites = min(-PROMISED_MM, clearance_mm - on) if clearance_mm >= 0 else clearance_mm - slack
     return bites, clearance_mm - on, clearance_mm + on, clearance_mm + slack
 
 

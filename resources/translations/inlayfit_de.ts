@@ -4048,7 +4048,7 @@
   </message>
   <message>
    <source>As cut: drawn (dashed), reached (light), left over (dark)</source>
-   <translation>Wie geschnitten: gezeichnet, erreicht (hell), übrig (dunkel)</translation>
+   <translation>Wie geschnitten: erreicht hell, übrig dunkel</translation>
   </message>
   <message>
    <source>Target T, and Z: where a plug cut to T would bind</source>

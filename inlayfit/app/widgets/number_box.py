@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QWheelEvent
+from PySide6.QtCore import QLocale, QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QValidator, QWheelEvent
 from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 
 from inlayfit.app import theme
@@ -20,6 +20,7 @@ class NumberBox(QDoubleSpinBox):
         self.setRange(low, high)
         self.setDecimals(1)
         self.setSuffix(unit)
+        self.setLocale(QLocale.c())  # a decimal point in every language, as in the boxes for lengths
         self.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
         self.setKeyboardTracking(False)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -28,6 +29,11 @@ class NumberBox(QDoubleSpinBox):
         self.setMinimumHeight(_HEIGHT_PX)
         self.lineEdit().setStyleSheet("border: none; background: transparent; padding: 0 2px;")
         self.lineEdit().setTextMargins(6, 0, 0, 0)
+
+    def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
+        """Take a decimal comma for the point it stands for."""
+        state, fixed, place = super().validate(text.replace(",", "."), position)
+        return state, fixed, place
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), _HEIGHT_PX)
