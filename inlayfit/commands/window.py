@@ -1,6 +1,8 @@
 """`inlayfit [FILE…]`: the window.
 
 A window is waited for, so what only explains or complains (argparse) is imported where a person asks for it.
+What the window needs and knows no Qt is loaded before it: the binding of Qt reads the source of every module
+that comes later, to learn whether it may switch features on, and a tenth of a millisecond each adds up.
 """
 
 from __future__ import annotations
@@ -11,6 +13,8 @@ import signal
 import sys
 from pathlib import Path
 
+import inlayfit.document.new_work
+import inlayfit.document.sentence  # noqa: F401 - for the window; see above
 from inlayfit.commands.files import check_is_file
 from inlayfit.commands.saying import DONE
 

@@ -58,10 +58,10 @@ gc.disable()  # as the command does before it loads the window
 from inlayfit.app.window import MainWindow
 
 def leave(window, event, paint=MainWindow.paintEvent):
-    QTimer.singleShot(0, lambda: os._exit(0))
+    window.first_painted.disconnect()  # what follows the first picture is waited for by nobody
+    window.first_painted.connect(lambda: os._exit(0))
     paint(window, event)
 
-from PySide6.QtCore import QTimer
 MainWindow.paintEvent = leave
 main()
 """
