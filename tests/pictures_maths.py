@@ -49,6 +49,8 @@ class Panel:
         clip.set("height", number(height))
         self.inside = SubElement(self.svg, "g")
         self.inside.set("clip-path", "url(#panel)")
+        # Not every renderer clips, so the caption has a ground of its own.
+        SubElement(self.svg, "rect", y=number(height), width="100%", height="9", fill=CANVAS)
         text_at(self.svg, 1.5, height + 5.8, caption, size=3.1, colour=SOFT)
 
     def area(self, region: Region, fill: str, opacity: float = 1.0) -> None:

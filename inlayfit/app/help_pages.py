@@ -7,7 +7,7 @@ from html import escape, unescape
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QCoreApplication, Qt, QUrl
-from PySide6.QtGui import QImage, QKeySequence, QPainter
+from PySide6.QtGui import QGuiApplication, QImage, QKeySequence, QPainter
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
@@ -148,13 +148,15 @@ def _pictures_of(line: str) -> str:
 
 
 def picture_svg(name: str) -> str:
-    """A picture of the guide with its words in the window's language."""
+    """A picture of the guide with its words in the window's language and lettering."""
 
     def translated_text(found: re.Match[str]) -> str:
         number, words = found.groups()
         return f">{number}{escape(_tr(unescape(words)))}</text>"
 
     svg = _picture_file(name).read_text(encoding="utf-8")
+    family = escape(QGuiApplication.font().family())
+    svg = re.sub('font-family="[^"]*"', lambda _: f'font-family="{family}"', svg)
     return re.sub(r">(\d* *)([^<>]+)</text>", translated_text, svg)
 
 

@@ -4286,7 +4286,7 @@
    <translation>&amp;Beispiel ansehen</translation>
   </message>
   <message>
-   <source>&amp;Measured pocket</source>
+   <source>&amp;Pocket by size</source>
    <translation>Tasche nach &amp;Maß</translation>
   </message>
   <message>

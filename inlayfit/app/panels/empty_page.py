@@ -207,11 +207,12 @@ class EmptyPage(QWidget):
         below = QLabel(self.tr("You get the other half, where it will be tight, and files to cut."))
         below.setFont(theme.font(theme.TypeSize(15, theme.BASE.weight)))
         below.setProperty("muted", True)
+        below.setWordWrap(True)
         self.halves = DropHalves()
         self.open_button = QPushButton(self.tr("&Open outline"))
         self.open_button.setProperty("step", "next")
         self.sample_button = QPushButton(self.tr("Try the &sample"))
-        self.size_button = QPushButton(self.tr("&Measured pocket"))
+        self.size_button = QPushButton(self.tr("&Pocket by size"))
         for button in (self.open_button, self.sample_button, self.size_button):
             button.setMinimumSize(132, 36)
             button.setFont(theme.font(theme.TypeSize(15, button.font().weight())))
