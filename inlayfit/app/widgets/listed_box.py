@@ -34,6 +34,12 @@ class ListedBox(QComboBox):
     def minimumSizeHint(self) -> QSize:
         return QSize(min(super().minimumSizeHint().width(), self.sizeHint().width()), _HEIGHT_PX)
 
+    def showPopup(self) -> None:
+        """Open the list; where nothing is chosen yet, its first row is lit, from which the arrows go on."""
+        super().showPopup()
+        if self.currentIndex() < 0:
+            self.view().setCurrentIndex(self.model().index(0, self.modelColumn()))
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()  # it scrolls the page; a choice is never changed by chance
 
