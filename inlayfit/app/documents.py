@@ -112,6 +112,7 @@ class Documents(QObject):
         self._pairing.busy_changed.connect(self.busy_changed)
         self._export_wish: tuple[Path, ExportOptions | None] | None = None
         session.solved.connect(self._on_session_solved)
+        session.examined.connect(self._on_session_examined)
 
     # --- opening
 
@@ -366,6 +367,12 @@ class Documents(QObject):
             self.export_to(*wish)
         self._remember(solution)
 
+    @Slot()
+    def _on_session_examined(self) -> None:
+        """The workshop's findings are known now: the list says what the verdict says."""
+        if not self._session.is_in_gesture:
+            self._remember(self._session.solution)
+
     @Slot(int, object)
     def _on_writer_finished(self, _number: int, written: ExportReport) -> None:
         folder = written.files[0].path.parent.name if written.files else ""
@@ -395,8 +402,8 @@ class Documents(QObject):
         path = self._session.project or (Path(state.source.path) if state.source.path else None)
         if path is None or state.is_empty or solution.state is not state or is_shipped(path):
             return
-        results = {i: r for i in state.chosen if (r := solution.result(i)) is not None}
-        problems = {i: a.problem for i, a in solution.solved.items()}
+        results = self._session.results
+        problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
         said = verdict(state, results, checks(state, results, problems, core), core)
         work = RecentWork(path.resolve(), said.headline, time.time(), small_picture(state))
         self.recent = with_work(self.recent, work)
@@ -405,9 +412,17 @@ class Documents(QObject):
 
     def forget_recent(self) -> None:
         """Empty the list of recent work."""
-        self.recent = ()
-        write_recent((), self._recent_file)
-        self.recent_changed.emit(())
+        self._list_recent(())
+
+    def restore_recent(self, works: Sequence[RecentWork]) -> None:
+        """Take back works that were forgotten, behind what was opened since."""
+        opened = {work.path for work in self.recent}
+        self._list_recent((*self.recent, *(work for work in works if work.path not in opened)))
+
+    def _list_recent(self, works: tuple[RecentWork, ...]) -> None:
+        self.recent = works
+        write_recent(works, self._recent_file)
+        self.recent_changed.emit(works)
 
     def locate(self, missing: Path) -> None:
         """Ask where a missing file went, and open it."""

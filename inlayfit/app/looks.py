@@ -31,6 +31,7 @@ QPushButton#recent {{ min-height: 72px; max-height: 72px; padding: 0; border: no
 #dropfield {{ background: {canvas}; border: 2px dashed {edge}; border-radius: 8px; }}
 #popup {{ background: {panel}; border: 1px solid {edge}; border-radius: 6px; }}
 #notice {{ background: {panel}; border: 1px solid {blocks}; border-radius: 6px; }}
+#notice[offer="true"] {{ border-color: {hairline}; }}
 QLabel {{ background: transparent; }}
 QLabel[muted="true"], QLabel#glue {{ color: {muted}; }}
 QLabel:disabled {{ color: {muted}; }}

@@ -283,7 +283,19 @@ class MainWindow(QMainWindow):
 
     @Slot()
     def _on_recent_panel_clear_asked(self) -> None:
-        self._wish(lambda bench: bench.documents.forget_recent())
+        self._wish(self._forget_recent)
+
+    def _forget_recent(self, bench: Bench) -> None:
+        """Empty the list, with a way back: Enter on its button may have been meant for a row."""
+        documents, works = bench.documents, bench.documents.recent
+        documents.forget_recent()
+        words = self.tr("The list of recent work is empty now. No file was deleted.")
+        self.notice.offer(words, self.tr("Bring it back"), lambda: self._restore_recent(works))
+        self.notice.offer_button.setFocus()
+
+    def _restore_recent(self, works: tuple[RecentWork, ...]) -> None:
+        self.documents.restore_recent(works)
+        self.recent_panel.rows[0].setFocus()
 
     # --- showing
 

@@ -5696,6 +5696,14 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Das Programm ist nicht vollständig ({0}); installieren Sie es neu.</translation>
   </message>
   <message>
+   <source>The list of recent work is empty now. No file was deleted.</source>
+   <translation>Die Liste der letzten Arbeiten ist jetzt leer. Keine Datei wurde gelöscht.</translation>
+  </message>
+  <message>
+   <source>Bring it back</source>
+   <translation>Zurückholen</translation>
+  </message>
+  <message>
    <source>New fit</source>
    <translation>Neue Passung</translation>
   </message>

@@ -1,13 +1,22 @@
 from __future__ import annotations
 
 import datetime
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
+from pytestqt.qtbot import QtBot
 
 from inlayfit.app.recent import MOST, RecentWork, read_recent, with_work, write_recent
 from inlayfit.app.recent_pictures import small_picture
+from inlayfit.app.session import Session
+from inlayfit.app.window import MainWindow
 from inlayfit.app.words import counted, when_words
+from inlayfit.document import made_edits
+from inlayfit.document.workshop_numbers import WorkshopNumbers
 from tests.app.conftest import discs
 
 
@@ -52,3 +61,49 @@ def test_moments_are_said_as_one_says_them() -> None:
     assert when_words(seconds, today=datetime.date(2025, 12, 1)) == "3 November"
     assert when_words(seconds, today=datetime.date(2026, 1, 1)) == "3 November 2025"
     assert (counted(1, "one", "{0} of them"), counted(3, "one", "{0} of them")) == ("one", "3 of them")
+
+
+def test_enter_on_clear_list_has_a_way_back_by_enter(window: MainWindow, tmp_path: Path) -> None:
+    works = (RecentWork(tmp_path / "a.svg", "Goes in.", 1.5), RecentWork(tmp_path / "b.svg", "Goes in.", 1.0))
+    window.documents.restore_recent(works)
+    clear = next(b for b in window.recent_panel.findChildren(QPushButton) if b.text() == "Clear list")
+    clear.show()
+    clear.setFocus()
+    QTest.keyClick(clear, Qt.Key.Key_Return)
+    assert read_recent(tmp_path / "recent.json") == ()
+    assert window.notice.text == "The list of recent work is empty now. No file was deleted."
+    assert QApplication.focusWidget() is window.notice.offer_button
+    QTest.keyClick(window.notice.offer_button, Qt.Key.Key_Return)
+    assert read_recent(tmp_path / "recent.json") == works
+    assert window.notice.text == ""
+    assert QApplication.focusWidget() is window.recent_panel.rows[0]
+
+
+def test_a_complaint_after_an_offer_offers_nothing(window: MainWindow, tmp_path: Path) -> None:
+    window.documents.restore_recent((RecentWork(tmp_path / "a.svg", "Goes in.", 1.5),))
+    window.recent_panel.clear_asked.emit()
+    assert window.notice.offer_button.isVisible()
+    window.notice.complain("It cannot be read.")
+    assert not window.notice.offer_button.isVisible()
+
+
+def test_what_was_opened_since_stands_before_what_is_brought_back(window: MainWindow, tmp_path: Path) -> None:
+    old = tuple(RecentWork(tmp_path / f"{name}.svg", "", 1.0) for name in "ab")
+    window.documents.restore_recent((RecentWork(tmp_path / "b.svg", "newer", 2.0),))
+    window.documents.restore_recent(old)
+    assert [work.path.stem for work in window.documents.recent] == ["b", "a"]
+    assert window.documents.recent[0].summary == "newer"
+
+
+def test_the_list_says_what_the_verdict_says_of_the_workshop(
+    window: MainWindow, qtbot: QtBot, settled: Callable[[Session], None], tmp_path: Path
+) -> None:
+    window.session.start(discs(1), project=tmp_path / "tray.inlayfit")
+    settled(window.session)
+    window.session.do(lambda s: made_edits.set_workshop(s, WorkshopNumbers(floor_fillet_mm=0.3)))
+    settled(window.session)
+    qtbot.waitUntil(
+        lambda: any(check.finding.code == "held-up" for check in window.work.checks), timeout=20_000
+    )
+    assert window.work.verdict_bar.headline != "Goes in."
+    assert window.documents.recent[0].summary == window.work.verdict_bar.headline

@@ -275,6 +275,7 @@ class RecentPanel(QWidget):
         for row in self.rows:
             row.clicked.connect(lambda _=False, r=row: self._on_row_clicked(r))
             self._column.addWidget(row)
+            row.show()  # at once, so that it can be given the keyboard
         if self.rows:
             clear = QPushButton(self.tr("Clear list"))
             clear.clicked.connect(self.clear_asked)

@@ -1,6 +1,8 @@
-"""A complaint, in the window: what went wrong and what to do, until it is dismissed or mended."""
+"""A complaint or an offer, in the window: what went wrong, or was done, and what to do about it."""
 
 from __future__ import annotations
+
+from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
@@ -11,7 +13,7 @@ from inlayfit.finding import Severity
 
 
 class Notice(QFrame):
-    """One sentence with a button to put it away.
+    """One sentence with a button to put it away, and with one more if it offers something.
 
     Signals:
         complained(): it says another sentence.
@@ -31,8 +33,13 @@ class Notice(QFrame):
         row = QHBoxLayout(self)
         row.setContentsMargins(24, 8, 24, 8)
         row.setSpacing(12)
-        row.addWidget(SeveritySign(Severity.BLOCK))
+        self._sign = SeveritySign(Severity.BLOCK)
+        self.offer_button = QPushButton()
+        self.offer_button.clicked.connect(self._on_offer_button_clicked)
+        self._offered: Callable[[], object] | None = None
+        row.addWidget(self._sign)
         row.addWidget(self._words, 1)
+        row.addWidget(self.offer_button)
         row.addWidget(self.close_button)
         self._before: QWidget | None = None
         app = QApplication.instance()
@@ -48,6 +55,20 @@ class Notice(QFrame):
     @Slot(str)
     def complain(self, text: str) -> None:
         """Say another sentence."""
+        self._say(text, Severity.BLOCK)
+
+    def offer(self, text: str, label: str, do: Callable[[], object]) -> None:
+        """Say what was done, with a button that takes it back."""
+        self.offer_button.setText(label)
+        self._say(text, Severity.NOTE, do)
+
+    def _say(self, text: str, severity: Severity, offered: Callable[[], object] | None = None) -> None:
+        self._offered = offered
+        self.offer_button.setVisible(offered is not None)
+        self._sign.show_severity(severity)
+        self.setProperty("offer", offered is not None)
+        self.style().unpolish(self)
+        self.style().polish(self)
         self._words.setText(text)
         self.setAccessibleName(text)
         self.show()
@@ -61,6 +82,13 @@ class Notice(QFrame):
         self.hide()
         if had_keyboard and before is not None and isValid(before) and before.isVisible():
             before.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @Slot()
+    def _on_offer_button_clicked(self) -> None:
+        offered, self._offered = self._offered, None
+        self.dismiss()
+        if offered is not None:
+            offered()
 
     @Slot(QWidget, QWidget)
     def _on_focus_changed(self, old: QWidget | None, new: QWidget | None) -> None:
