@@ -290,7 +290,7 @@ class MainWindow(QMainWindow):
         documents, works = bench.documents, bench.documents.recent
         documents.forget_recent()
         words = self.tr("The list of recent work is empty now. No file was deleted.")
-        self.notice.offer(words, self.tr("Bring it back"), lambda: self._restore_recent(works))
+        self.notice.offer(words, lambda: self._restore_recent(works))
         self.notice.offer_button.setFocus()
 
     def _restore_recent(self, works: tuple[RecentWork, ...]) -> None:

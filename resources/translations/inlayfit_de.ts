@@ -4381,6 +4381,10 @@
    <source>Dismiss</source>
    <translation>Schließen</translation>
   </message>
+  <message>
+   <source>Bring it back</source>
+   <translation>Zurückholen</translation>
+  </message>
  </context>
  <context>
   <name>OutlineRow</name>
@@ -5698,10 +5702,6 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>The list of recent work is empty now. No file was deleted.</source>
    <translation>Die Liste der letzten Arbeiten ist jetzt leer. Keine Datei wurde gelöscht.</translation>
-  </message>
-  <message>
-   <source>Bring it back</source>
-   <translation>Zurückholen</translation>
   </message>
   <message>
    <source>New fit</source>

@@ -34,7 +34,7 @@ class Notice(QFrame):
         row.setContentsMargins(24, 8, 24, 8)
         row.setSpacing(12)
         self._sign = SeveritySign(Severity.BLOCK)
-        self.offer_button = QPushButton()
+        self.offer_button = QPushButton(self.tr("Bring it back"))
         self.offer_button.clicked.connect(self._on_offer_button_clicked)
         self._offered: Callable[[], object] | None = None
         row.addWidget(self._sign)
@@ -57,9 +57,8 @@ class Notice(QFrame):
         """Say another sentence."""
         self._say(text, Severity.BLOCK)
 
-    def offer(self, text: str, label: str, do: Callable[[], object]) -> None:
-        """Say what was done, with a button that takes it back."""
-        self.offer_button.setText(label)
+    def offer(self, text: str, do: Callable[[], object]) -> None:
+        """Say what was done, with a button that brings back what was there."""
         self._say(text, Severity.NOTE, do)
 
     def _say(self, text: str, severity: Severity, offered: Callable[[], object] | None = None) -> None:
