@@ -13,7 +13,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app.panels.sentence_box import FormBox
+from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.session import Session
 from inlayfit.app.settings_page import SettingsPage
 from inlayfit.app.widgets.fit_ruler import FitRuler
@@ -258,3 +258,18 @@ def test_tab_brings_what_it_reaches_into_sight(open_discs: MainWindow, qtbot: Qt
     reached = focused()
     assert area.isAncestorOf(reached)
     assert reached.visibleRegion().boundingRect().height() == reached.height()
+
+
+def test_the_arrows_of_a_menu_of_words_set_out_from_the_word_that_holds(qtbot: QtBot) -> None:
+    box = ChoiceBox(
+        "Feel", "How it goes in.", [(n, word, word) for n, word in enumerate(("press", "snug", "slip"))]
+    )
+    qtbot.addWidget(box)
+    box.show()
+    box.mark(1)
+    menu = box.menu()
+    menu.aboutToShow.emit()
+    qtbot.waitUntil(lambda: menu.activeAction() is box.action_for(1))
+    box.mark(2)
+    menu.aboutToShow.emit()
+    qtbot.waitUntil(lambda: menu.activeAction() is box.action_for(2))

@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from functools import cached_property
 from typing import TypeAlias
 
-from PySide6.QtCore import QPoint, QSize, Qt, Signal
+from PySide6.QtCore import QPoint, QSize, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QAction, QActionGroup, QCursor, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
@@ -151,9 +151,16 @@ class ChoiceBox(SentenceBox):
         self._held: object = None
         menu = QMenu(self)
         menu.setToolTipsVisible(True)
-        menu.aboutToShow.connect(lambda: self._actions)
+        menu.aboutToShow.connect(self._on_menu_about_to_show)
         menu.aboutToHide.connect(self.look_for_mouse)
         self.setMenu(menu)
+
+    @Slot()
+    def _on_menu_about_to_show(self) -> None:
+        """Light the entry that holds once the menu stands: arrows set out from it."""
+        held = self._actions.get(self._held)
+        if held is not None:
+            QTimer.singleShot(0, self, lambda: self.menu().setActiveAction(held))
 
     @cached_property
     def _actions(self) -> dict[object, QAction]:
