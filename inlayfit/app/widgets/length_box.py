@@ -27,6 +27,7 @@ from inlayfit.app import theme
 from inlayfit.app.core_words import core_error
 from inlayfit.app.theme import colour
 from inlayfit.app.widgets.wheel import turns_value
+from inlayfit.app.widgets.window_keys import is_for_window
 from inlayfit.errors import LengthError
 from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length, parse_length
 
@@ -207,6 +208,12 @@ class LengthBox(QAbstractSpinBox):
     def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
         """Let anything be typed; it is read when the typing is done."""
         return QValidator.State.Acceptable, text, position
+
+    def event(self, event: QEvent) -> bool:
+        if is_for_window(event):
+            event.ignore()
+            return False
+        return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.lineEdit().text() != self._shown:

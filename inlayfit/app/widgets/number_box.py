@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QLocale, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QLocale, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen, QValidator, QWheelEvent
 from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.widgets.wheel import turns_value
+from inlayfit.app.widgets.window_keys import is_for_window
 
 _HEIGHT_PX = 34
 
@@ -37,6 +38,12 @@ class NumberBox(QDoubleSpinBox):
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), _HEIGHT_PX)
+
+    def event(self, event: QEvent) -> bool:
+        if is_for_window(event):
+            event.ignore()
+            return False
+        return super().event(event)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         if turns_value(self):
