@@ -404,7 +404,7 @@ class Documents(QObject):
             return
         results = self._session.results
         problems = {i: a.problem for i, a in solution.solved.items() if a.problem}
-        said = verdict(state, results, checks(state, results, problems, core), core)
+        said = verdict(state, results, checks(state, results, problems))
         work = RecentWork(path.resolve(), said.headline, time.time(), small_picture(state))
         self.recent = with_work(self.recent, work)
         write_recent(self.recent, self._recent_file)

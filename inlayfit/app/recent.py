@@ -25,7 +25,7 @@ class RecentWork:
 
     Attributes:
         path: a project or a drawing.
-        summary: one line about it ("Goes in. Tightest …").
+        summary: a few words about it in English ("Goes in."); a window says them in its own language.
         opened_at: seconds since the epoch.
         rings: closed rings, each a flat tuple x0, y0, x1, y1, … in a square of 100, y up.
     """

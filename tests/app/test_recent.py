@@ -5,11 +5,12 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTranslator
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.panels.empty_page import RecentRow
 from inlayfit.app.recent import MOST, RecentWork, read_recent, with_work, write_recent
 from inlayfit.app.recent_pictures import small_picture
 from inlayfit.app.session import Session
@@ -17,6 +18,7 @@ from inlayfit.app.window import MainWindow
 from inlayfit.app.words import counted, when_words
 from inlayfit.document import made_edits
 from inlayfit.document.workshop_numbers import WorkshopNumbers
+from inlayfit.shipped import shipped_folder
 from tests.app.conftest import discs
 
 
@@ -107,3 +109,15 @@ def test_the_list_says_what_the_verdict_says_of_the_workshop(
     )
     assert window.work.verdict_bar.headline != "Goes in."
     assert window.documents.recent[0].summary == window.work.verdict_bar.headline
+
+
+def test_a_row_says_its_summary_in_the_language_of_the_window(qtbot: QtBot, tmp_path: Path) -> None:
+    german = QTranslator()
+    assert german.load(str(shipped_folder("resources") / "translations" / "inlayfit_de.qm"))
+    QApplication.installTranslator(german)
+    try:
+        row = RecentRow(RecentWork(tmp_path / "tray.inlayfit", "Look before cutting.", 1.0), "")
+        qtbot.addWidget(row)
+        assert "Look before" not in row.accessibleName()
+    finally:
+        QApplication.removeTranslator(german)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.drop_halves import DropOffer, paint_whole
+from inlayfit.app.core_words import core
 from inlayfit.app.recent import RecentWork
 from inlayfit.fit.spec import Half
 from inlayfit.shipped import shipped_folder
@@ -130,7 +131,8 @@ class RecentRow(QPushButton):
         self.setObjectName("recent")
         self.setFixedHeight(72)
         self._when = when if self.is_there else self.tr("moved or on another disk, press to look for it")
-        self.setAccessibleName(f"{work.path.stem}. {work.summary}. {self._when}")
+        self._summary = core(work.summary)
+        self.setAccessibleName(f"{work.path.stem}. {self._summary}. {self._when}")
         self.setToolTip(str(work.path))
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -176,7 +178,7 @@ class RecentRow(QPushButton):
     def _paint_words(self, painter: QPainter, look: theme.Tokens) -> None:
         lines = (
             (self.work.path.stem, theme.TITLE, look.text if self.is_there else look.muted),
-            (self.work.summary, theme.CAPTION, look.muted),
+            (self._summary, theme.CAPTION, look.muted),
             (self._when, theme.CAPTION, look.muted),
         )
         for number, (words, size, ink) in enumerate(lines):
