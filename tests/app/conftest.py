@@ -6,7 +6,9 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QCoreApplication, QEvent
 from pytestqt.qtbot import QtBot
+from shiboken6 import isValid
 
 from inlayfit.app import prompts
 from inlayfit.app.session import Session
@@ -74,7 +76,6 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
         recent, settings = tmp_path / "recent.json", tmp_path / "settings.json"
         window = MainWindow(session, recent=recent, settings_file=settings)
         session.setParent(window)
-        qtbot.addWidget(window, before_close_func=_close_quietly)
         window.resize(1440, 900)
         window.show()
         window.documents.cancel()  # asking for them gives the window its bench at once
@@ -83,13 +84,19 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
 
     yield make
     for window in made:
-        _close_quietly(window)
+        end(window)
 
 
-def _close_quietly(window: MainWindow) -> None:
+def end(window: MainWindow) -> None:
+    """Close a window and let Qt delete it at once: none waits for an event loop of a later test."""
+    if not isValid(window):
+        return
     window.session.undo_stack.setClean()
     window.documents.close()
     window.session.close()
+    window.close()
+    window.deleteLater()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 @pytest.fixture

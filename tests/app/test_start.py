@@ -23,7 +23,7 @@ from inlayfit.document.settings import Settings
 from inlayfit.document.state import State
 from inlayfit.fit.spec import Half
 from inlayfit.units import Unit
-from tests.app.conftest import LEAF, discs
+from tests.app.conftest import LEAF, discs, end
 
 ROOT = Path(__file__).resolve().parents[2]
 HEAVY = {"numpy", "shapely", "scipy", "ezdxf", "svgwrite", "defusedxml"}
@@ -65,8 +65,7 @@ def bare(qtbot: QtBot, tmp_path: Path) -> Iterator[MainWindow]:
     )
     window.resize(1440, 900)
     yield window
-    window.session.undo_stack.setClean()
-    window.close()
+    end(window)
 
 
 def has_bench(window: MainWindow) -> bool:
