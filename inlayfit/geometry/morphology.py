@@ -18,6 +18,8 @@ have the true radius. Closing is the mirror image.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import shapely
 from numpy.typing import NDArray
@@ -70,7 +72,7 @@ def _without_false_holes(grown: Region, region: Region, near: float) -> Region:
 
 def _without_false_pieces(shrunk: Region, region: Region, near: float) -> Region:
     """The mirror image: pieces dropped that lie nearer to the wall than it was moved in, or have no width."""
-    if shrunk.is_empty:
+    if shrunk.is_empty or (len(shrunk.polygons) == 1 and not _has_no_width(shrunk.polygons)[0]):
         return shrunk
     false = _are_false([Polygon(polygon.exterior) for polygon in shrunk.polygons], region, near)
     return Region(MultiPolygon(np.array(shrunk.polygons)[~false].tolist())) if false.any() else shrunk
@@ -78,8 +80,12 @@ def _without_false_pieces(shrunk: Region, region: Region, near: float) -> Region
 
 def _are_false(pieces: list[Polygon], region: Region, near: float) -> NDArray[np.bool_]:
     """Whether each is as thin as rounding, or comes nearer than that to the region's wall."""
+    return _has_no_width(pieces) | _reach_nearer([piece.exterior for piece in pieces], region, near)
+
+
+def _has_no_width(pieces: Sequence[Polygon]) -> NDArray[np.bool_]:
     thin: NDArray[np.bool_] = shapely.area(pieces) < _NO_WIDTH_MM * shapely.length(pieces) / 2
-    return thin | _reach_nearer([piece.exterior for piece in pieces], region, near)
+    return thin
 
 
 def _reach_nearer(rings: list[LinearRing], region: Region, near: float) -> NDArray[np.bool_]:
