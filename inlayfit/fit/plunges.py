@@ -41,6 +41,13 @@ class Targets:
         """Where each set begins."""
         return np.cumsum(self.counts) - self.counts
 
+    def chosen(self, which: Numbers) -> tuple[Targets, Numbers]:
+        """The sets with these numbers, in that order and as often; and for each vertex its place in `which`."""
+        counts = self.counts[which]
+        place = np.repeat(np.arange(len(which)), counts)
+        within = np.arange(len(place)) - (np.cumsum(counts) - counts)[place]
+        return Targets(self.vertices[self.firsts[which][place] + within], counts), place
+
 
 @dataclass(frozen=True, slots=True)
 class Ways:
@@ -91,12 +98,9 @@ def plunge_lengths(ways: Ways, targets: Targets, radius: float) -> Points:
     """Length (m,) of the shortest plunge each way that covers its target; nan where none does."""
     if len(ways.target) == 0:
         return np.empty(0)
-    counts = targets.counts[ways.target]
-    firsts = np.cumsum(counts) - counts
-    way = np.repeat(np.arange(len(counts)), counts)
-    point = np.arange(len(way)) - firsts[way] + targets.firsts[ways.target][way]
-    offsets = targets.vertices[point] - ways.origins[way]
-    units = ways.units[way]
+    own, way = targets.chosen(ways.target)
+    firsts, units = own.firsts, ways.units[way]
+    offsets = own.vertices - ways.origins[way]
     along = np.einsum("ij,ij->i", offsets, units)
     off = np.abs(offsets[:, 0] * units[:, 1] - offsets[:, 1] * units[:, 0])
     reach = along - np.sqrt(np.maximum(0.0, radius**2 - off**2))

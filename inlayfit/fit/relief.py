@@ -137,28 +137,29 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
     )
     corners, starts, feet = targets.vertices[deepest], nearest[deepest], nearest[len(targets.vertices) :]
     channels = ways_into_channels(residues, centres, radius)
-    own, every = np.arange(len(residues)), (channels.target, channels.origins)
-    near = clipped(half, _boxes(targets, [(own, starts), (own, feet), every], radius))
+    own = np.arange(len(residues))
+    which, origins = np.hstack([own, own, channels.target]), np.vstack([starts, feet, channels.origins])
+    near = clipped(half, _boxes(targets, which, origins, radius))
     return _Corners(residues, targets, corners, starts, middles, feet, channels, near)
 
 
-def _boxes(targets: Targets, places: list[tuple[Numbers, Points]], radius: float) -> Points:
-    """Boxes round each target and all plunges to it from its places: none is longer than its farthest vertex.
+def _boxes(targets: Targets, which: Numbers, origins: Points, radius: float) -> Points:
+    """Boxes round each target and all plunges to it: none is longer than its farthest vertex.
 
     Args:
         targets: what is plunged to.
-        places: numbers of targets, and a place for each.
+        which: the number of the target of each plunge, every target among them.
+        origins: where each plunge begins.
         radius: the cutter's.
     """
-    firsts, ends = targets.firsts, targets.firsts + targets.counts
-    low = np.minimum.reduceat(targets.vertices, firsts, axis=0) - radius
-    high = np.maximum.reduceat(targets.vertices, firsts, axis=0) + radius
-    for numbers, origins in places:
-        for i, origin in zip(numbers.tolist(), origins, strict=True):
-            offsets = targets.vertices[firsts[i] : ends[i]] - origin
-            far = float(np.hypot(offsets[:, 0], offsets[:, 1]).max()) + radius
-            low[i] = np.minimum(low[i], origin - far)
-            high[i] = np.maximum(high[i], origin + far)
+    order = np.argsort(which, kind="stable")
+    which, origins = which[order], origins[order]
+    own, plunge = targets.chosen(which)
+    offsets = own.vertices - origins[plunge]
+    far = np.maximum.reduceat(np.hypot(offsets[:, 0], offsets[:, 1]), own.firsts)[:, None] + radius
+    firsts = np.searchsorted(which, np.arange(len(targets.counts)))
+    low = np.minimum.reduceat(origins - far, firsts, axis=0)
+    high = np.maximum.reduceat(origins + far, firsts, axis=0)
     return np.hstack([low, high])
 
 
