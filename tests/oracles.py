@@ -79,6 +79,17 @@ def stands_out(larger: Region, smaller: Region, *, step: float | None = None) ->
     return float(distances_to_boundary(points[~inside], smaller.shape).max())
 
 
+def bulges_out(larger: Region, smaller: Region, *, film: float = MICROMETRE) -> float:
+    """The same of what is thicker than a film.
+
+    Two walls that meet in a sharp tip cross elsewhere if either moves a little: by as much, over the sine of
+    the angle between them (plane geometry). So where two cuts barely reach each other, chords within a third
+    of a micrometre of the arcs move the tips by ten micrometres and more, along a film that nobody can cut.
+    """
+    beyond = shapely.buffer(larger.shape.difference(smaller.shape), -film / 2, quad_segs=4)
+    return stands_out(Region.of(shapely.buffer(beyond, film / 2, quad_segs=4)), smaller)
+
+
 def dense_minimum(pocket: Region, plug: Region, *, near: Iterable[Array] = (), fine: float = 0.0005) -> float:
     """Smallest signed gap of the two walls by brute force.
 

@@ -20,7 +20,7 @@ from inlayfit.geometry.morphology import closed, dilate, erode, opened, thick_pa
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
 from inlayfit.geometry.transform import Transform
-from tests.oracles import MICROMETRE, clipper_closed, dog_bone_bite, stands_out
+from tests.oracles import MICROMETRE, bulges_out, clipper_closed, clipper_offset, dog_bone_bite, stands_out
 from tests.strategies import examples, glyphs, lengths, regions, turns
 
 SHARP = HalfSpec(0.0, HalfState.ALREADY_CUT)
@@ -165,10 +165,37 @@ def test_a_relieved_plug_can_be_cut_and_stays_in_its_target(
     result = solve(drawn, FitSpec(clearance, SHARP, HalfSpec(cutter, relief=kind)))
     plug = result.plug.outline
     assume(not plug.is_empty)
-    assert stands_out(clipper_closed(plug, cutter / 2 - MICROMETRE), plug) <= MICROMETRE
+    assert bulges_out(clipper_closed(plug, cutter / 2 - MICROMETRE), plug) <= MICROMETRE
     target = solve(drawn, FitSpec(clearance, SHARP, HalfSpec(0.0))).plug.outline
     assert stands_out(plug, target) <= MICROMETRE
     assert result.gap.min_mm >= clearance - MICROMETRE
+
+
+@pytest.mark.parametrize("overlap_um", [-20.0, -0.5, 0.0, 0.4, 0.6, 1.5, 3.0, 20.0])
+def test_two_dog_bones_that_barely_meet_can_be_cut(overlap_um: float) -> None:
+    """Two slots face each other; each bone reaches (1 − 1/√2)·r beyond its slot's end (plane geometry).
+
+    Where they meet, the web between the slots comes apart, in tips as sharp as one likes.
+    """
+    radius = 1.5
+    web = 2 * (1 - math.sqrt(0.5)) * radius - overlap_um / 1000
+    slots = [shapely.box(-5, web / 2, 5, 30), shapely.box(-5, -30, 5, -web / 2)]
+    drawn = Region.of(shapely.box(-30, -20, 30, 20)).minus(Region.of(shapely.union_all(slots)))
+    plug = solve(drawn, FitSpec(0.0, SHARP, HalfSpec(2 * radius))).plug.outline
+    assert bulges_out(clipper_closed(plug, radius - MICROMETRE), plug) <= MICROMETRE
+    if overlap_um:
+        assert len(plug.polygons) == (3 if overlap_um > 0 else 1)
+
+
+@pytest.mark.parametrize("left_um", [1.5, 3.0, 12.0])
+def test_metal_left_in_a_bone_would_be_seen(left_um: float) -> None:
+    """What the laws here ask with is blind to neither a thin coat nor a bone of too small a cutter."""
+    radius = 1.5
+    plug = solve(notched_block(math.pi / 2), FitSpec(0.0, SHARP, HalfSpec(2 * radius))).plug.outline
+    cut_short = clipper_offset(plug, left_um / 1000)
+    assert bulges_out(cut_short, plug) == pytest.approx(left_um / 1000, abs=MICROMETRE / 2)
+    smaller = solve(notched_block(math.pi / 2), FitSpec(0.0, SHARP, HalfSpec(2 * radius - 0.1))).plug.outline
+    assert bulges_out(clipper_closed(smaller, radius - MICROMETRE), smaller) > MICROMETRE
 
 
 @examples(12, 150)

@@ -25,6 +25,7 @@ from inlayfit.progress import Progress
 from tests.oracles import (
     MICROMETRE,
     boundary_samples,
+    bulges_out,
     clipper_matched_halves,
     clipper_offset,
     dense_minimum,
@@ -157,7 +158,7 @@ def test_the_cut_plug_is_its_own_closing(
     result = solve(drawn, spec)
     assume("cutters-conflict" not in codes(result))
     outline = result.plug.outline
-    assert stands_out(closed(outline, plug / 2 - MICROMETRE, EXACT), outline) <= MICROMETRE + ARC
+    assert bulges_out(closed(outline, plug / 2 - MICROMETRE, EXACT), outline) <= MICROMETRE + ARC
 
 
 @pytest.mark.parametrize("states", [(TO_CUT, TO_CUT), (TO_CUT, CUT)])
@@ -175,7 +176,7 @@ def test_the_cut_pocket_is_its_own_opening(
     result = solve(drawn, spec)
     assume("cutters-conflict" not in codes(result))
     outline = result.pocket.outline
-    assert stands_out(outline, opened(outline, pocket / 2 - MICROMETRE, EXACT)) <= MICROMETRE + ARC
+    assert bulges_out(outline, opened(outline, pocket / 2 - MICROMETRE, EXACT)) <= MICROMETRE + ARC
 
 
 @examples(10, 100)
@@ -384,8 +385,8 @@ def test_roughing_leaves_at_least_the_allowance(drawn: Region, allowance: float,
     if not rough_pocket.is_empty:
         assert dense_minimum(result.pocket.outline, rough_pocket) >= allowance - MICROMETRE
     assert dense_minimum(rough_plug, result.plug.outline) >= allowance - MICROMETRE
-    assert stands_out(rough_pocket, opened(rough_pocket, cutter / 2 - MICROMETRE, EXACT)) <= MICROMETRE
-    assert stands_out(closed(rough_plug, cutter / 2 - MICROMETRE, EXACT), rough_plug) <= MICROMETRE
+    assert bulges_out(rough_pocket, opened(rough_pocket, cutter / 2 - MICROMETRE, EXACT)) <= MICROMETRE
+    assert bulges_out(closed(rough_plug, cutter / 2 - MICROMETRE, EXACT), rough_plug) <= MICROMETRE
 
 
 def test_without_an_allowance_there_is_no_roughing_outline() -> None:
