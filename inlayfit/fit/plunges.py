@@ -42,7 +42,7 @@ class Targets:
         return np.cumsum(self.counts) - self.counts
 
     def chosen(self, which: Numbers) -> tuple[Targets, Numbers]:
-        """The sets with these numbers, in that order and as often; and for each vertex its place in `which`."""
+        """The sets with these numbers, in that order and as often; for each vertex its place in `which`."""
         counts = self.counts[which]
         place = np.repeat(np.arange(len(which)), counts)
         within = np.arange(len(place)) - (np.cumsum(counts) - counts)[place]
