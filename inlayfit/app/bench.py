@@ -12,13 +12,13 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
-from inlayfit.app.autosave import Autosave
-from inlayfit.app.documents import Documents
+from inlayfit.app.files.autosave import Autosave
+from inlayfit.app.files.documents import Documents
+from inlayfit.app.files.rereading import Rereading
 from inlayfit.app.panels.notice import Notice
 from inlayfit.app.panels.sentence_bar import SentenceBar
 from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
-from inlayfit.app.rereading import Rereading
 from inlayfit.app.session import Session
 from inlayfit.app.speaking import alert, announce
 from inlayfit.app.work_page import WorkPage

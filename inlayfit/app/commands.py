@@ -6,10 +6,10 @@ from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QCoreApplication, Qt
 
-from inlayfit.app import help_pages
 from inlayfit.app.bench import Bench
 from inlayfit.app.core_words import core_error
-from inlayfit.app.settings_page import SettingsPage
+from inlayfit.app.pages import help_pages
+from inlayfit.app.pages.settings_page import SettingsPage
 from inlayfit.document import edits
 from inlayfit.document.settings import Settings, settings_file, write_settings
 from inlayfit.errors import InlayfitError
@@ -80,13 +80,13 @@ def keep_settings(bench: Bench, settings: Settings) -> None:
 
 
 def _type_size(bench: Bench) -> None:
-    from inlayfit.app.measured_pocket import ask_size  # heavy; not before it is needed
+    from inlayfit.app.pages.measured_pocket import ask_size  # heavy; not before it is needed
 
     ask_size(bench.window, bench.session)
 
 
 def _measured(bench: Bench) -> None:
-    from inlayfit.app.measured_pocket import ask_stations  # heavy; not before it is needed
+    from inlayfit.app.pages.measured_pocket import ask_stations  # heavy; not before it is needed
 
     ask_stations(bench.window, bench.session)
 

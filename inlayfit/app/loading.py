@@ -28,8 +28,8 @@ PARTS = (
     "inlayfit.app.canvas.scene",
     "inlayfit.app.canvas.gap_map",
     "inlayfit.app.panels.spot_panel",
-    "inlayfit.app.documents",
-    "inlayfit.app.rereading",
+    "inlayfit.app.files.documents",
+    "inlayfit.app.files.rereading",
     "inlayfit.app.work_page",
     "inlayfit.app.commands",
 )

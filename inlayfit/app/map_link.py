@@ -13,9 +13,9 @@ from inlayfit.app.canvas.drop_halves import Dropped, DropUse
 from inlayfit.app.canvas.gap_map import GapMapView
 from inlayfit.app.canvas.pointing import Measurement, PointerReading, reading_at
 from inlayfit.app.canvas.reading_text import spoken
-from inlayfit.app.content import offer_for
-from inlayfit.app.documents import Documents
-from inlayfit.app.opening import is_project
+from inlayfit.app.files.content import offer_for
+from inlayfit.app.files.documents import Documents
+from inlayfit.app.files.opening import is_project
 from inlayfit.app.panels.spot_panel import SpotPanel
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.session import Session

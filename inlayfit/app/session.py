@@ -18,9 +18,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
+from inlayfit.app.answers.seats import Seats
+from inlayfit.app.answers.solution import SEATING, Solution, Solved, stopped
 from inlayfit.app.core_words import core, core_error
-from inlayfit.app.seats import Seats
-from inlayfit.app.solution import SEATING, Solution, Solved, stopped
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.undo import SwapState
 from inlayfit.document.edits import Edit
@@ -30,7 +30,7 @@ from inlayfit.errors import InlayfitError
 from inlayfit.progress import Progress
 
 if TYPE_CHECKING:
-    from inlayfit.app.examining import Look, Looks
+    from inlayfit.app.answers.examining import Look, Looks
     from inlayfit.fit.result import FitResult
 
 
@@ -333,7 +333,7 @@ class Session(QObject):
         known, passes, seats = self._known, self._previews_passes, self.seats
 
         def work(progress: Progress) -> Solution:
-            from inlayfit.app.solving import solve_chosen  # heavy; not before it is needed
+            from inlayfit.app.answers.solving import solve_chosen  # heavy; not before it is needed
 
             return solve_chosen(
                 state, known, is_preview=is_preview, progress=progress, with_passes=passes, seats=seats
@@ -374,7 +374,7 @@ class Session(QObject):
         known = self._looks
 
         def work(progress: Progress) -> Looks:
-            from inlayfit.app.examining import look_at  # heavy; not before it is needed
+            from inlayfit.app.answers.examining import look_at  # heavy; not before it is needed
 
             return look_at(solution, known, progress)
 

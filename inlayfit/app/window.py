@@ -32,8 +32,9 @@ from inlayfit.app import theme
 from inlayfit.app.actions import TABLE, make_actions
 from inlayfit.app.canvas.drop_halves import DropOffer, answer
 from inlayfit.app.command_states import show_commands
-from inlayfit.app.content import offer_for
 from inlayfit.app.core_words import core
+from inlayfit.app.files.content import offer_for
+from inlayfit.app.files.recent import RecentWork, read_recent, recent_file
 from inlayfit.app.first_size import take_room
 from inlayfit.app.keyboard import move_along, move_on, press
 from inlayfit.app.loading import Loading
@@ -43,7 +44,6 @@ from inlayfit.app.panels.empty_page import EmptyPage, RecentPanel
 from inlayfit.app.panels.notice import Notice
 from inlayfit.app.panels.sentence_preview import SentencePreview
 from inlayfit.app.panels.status_strip import StatusStrip
-from inlayfit.app.recent import RecentWork, read_recent, recent_file
 from inlayfit.app.session import Change, Session
 from inlayfit.app.words import when_words
 from inlayfit.document.edits import set_unit
@@ -55,7 +55,7 @@ from inlayfit.fit.spec import Half
 
 if TYPE_CHECKING:
     from inlayfit.app.bench import Bench
-    from inlayfit.app.documents import Documents
+    from inlayfit.app.files.documents import Documents
     from inlayfit.app.panels.sentence_bar import SentenceBar
     from inlayfit.app.work_page import WorkPage
 

@@ -9,12 +9,15 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
+from inlayfit.app.answers.scene_source import SceneSource
+from inlayfit.app.answers.solution import Solution
 from inlayfit.app.canvas.gap_map import GapMapView
 from inlayfit.app.canvas.reading_text import spoken
 from inlayfit.app.core_words import core
-from inlayfit.app.documents import Documents
+from inlayfit.app.files.documents import Documents
+from inlayfit.app.files.opening import ReadDrawing
+from inlayfit.app.files.rereading import Rereading
 from inlayfit.app.map_link import MapLink
-from inlayfit.app.opening import ReadDrawing
 from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.panels.checks_panel import ChecksPanel
 from inlayfit.app.panels.late_page import LatePage
@@ -29,10 +32,7 @@ from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.panels.turns_panel import TurnsPanel
 from inlayfit.app.panels.verdict_bar import VerdictBar
 from inlayfit.app.panels.workshop_panel import WorkshopPanel
-from inlayfit.app.rereading import Rereading
-from inlayfit.app.scene_source import SceneSource
 from inlayfit.app.session import Change, Session
-from inlayfit.app.solution import Solution
 from inlayfit.app.words import counted
 from inlayfit.document.edits import choose
 from inlayfit.document.sentence import sentence

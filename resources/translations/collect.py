@@ -98,7 +98,8 @@ def _text(node: ast.AST) -> str:
 
 def _words_in_tables() -> Iterator[Word]:
     sys.path.insert(0, str(ROOT))
-    from inlayfit.app import actions, help_pages, menus
+    from inlayfit.app import actions, menus
+    from inlayfit.app.pages import help_pages
     from inlayfit.document import settings
 
     for command in actions.TABLE:

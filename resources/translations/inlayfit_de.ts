@@ -512,65 +512,6 @@
   </message>
  </context>
  <context>
-  <name>content</name>
-  <message>
-   <source>“{0}” lies on another computer; save it on this one first.</source>
-   <translation>„{0}“ liegt auf einem anderen Rechner; zuerst auf diesem sichern.</translation>
-  </message>
-  <message>
-   <source>This text is no drawing; drop the text of an SVG or DXF.</source>
-   <translation>Dieser Text ist keine Zeichnung; den Text einer SVG oder DXF fallen lassen.</translation>
-  </message>
-  <message>
-   <source>a project</source>
-   <translation>ein Projekt</translation>
-  </message>
-  <message>
-   <source>“{0}” is a project; drop it alone.</source>
-   <translation>„{0}“ ist ein Projekt; es allein fallen lassen.</translation>
-  </message>
-  <message>
-   <source>Open the project</source>
-   <translation>Das Projekt öffnen</translation>
-  </message>
-  <message>
-   <source>{0} drawings</source>
-   <translation>{0} Zeichnungen</translation>
-  </message>
-  <message>
-   <source>{0}: {1}</source>
-   <translation>{0}: {1}</translation>
-  </message>
-  <message>
-   <source>This cannot be used</source>
-   <translation>Das ist nicht zu gebrauchen</translation>
-  </message>
-  <message>
-   <source>“{0}” is a folder; drop the drawings in it.</source>
-   <translation>„{0}“ ist ein Ordner; die Zeichnungen darin fallen lassen.</translation>
-  </message>
-  <message>
-   <source>“{0}” cannot be read; look whether it is there and yours to read.</source>
-   <translation>„{0}“ ist nicht lesbar; nachsehen, ob die Datei da ist und gelesen werden darf.</translation>
-  </message>
-  <message>
-   <source>“{0}” is empty; save the drawing again.</source>
-   <translation>„{0}“ ist leer; die Zeichnung noch einmal sichern.</translation>
-  </message>
-  <message>
-   <source>a DXF drawing</source>
-   <translation>eine DXF-Zeichnung</translation>
-  </message>
-  <message>
-   <source>an SVG drawing</source>
-   <translation>eine SVG-Zeichnung</translation>
-  </message>
-  <message>
-   <source>a table of points</source>
-   <translation>eine Punktetabelle</translation>
-  </message>
- </context>
- <context>
   <name>core</name>
   <message>
    <source>{plug}, {plug_state} with {plug_cutter}, into {pocket}, {pocket_state} with {pocket_cutter}, {feel} at {clearance} per side ({overall} overall), corners {corners}, {allowance}, {seat} on {glue}, {facing}.</source>
@@ -801,12 +742,12 @@
    <translation>„{name}“ ließ sich nicht lesen; prüfen Sie Namen, Ordner und Zugriffsrechte.</translation>
   </message>
   <message>
-   <source>flipped</source>
-   <translation>gewendet</translation>
-  </message>
-  <message>
    <source>Nothing is chosen; choose the pocket before its plug.</source>
    <translation>Nichts ist gewählt; wählen Sie erst die Tasche, dann ihre Einlage.</translation>
+  </message>
+  <message>
+   <source>flipped</source>
+   <translation>gewendet</translation>
   </message>
   <message>
    <source>A contour without area runs neither way round; remove it.</source>
@@ -3614,50 +3555,62 @@
   </message>
  </context>
  <context>
-  <name>DesktopRow</name>
+  <name>content</name>
   <message>
-   <source>&amp;Double click</source>
-   <translation>&amp;Doppelklick</translation>
+   <source>“{0}” lies on another computer; save it on this one first.</source>
+   <translation>„{0}“ liegt auf einem anderen Rechner; zuerst auf diesem sichern.</translation>
   </message>
   <message>
-   <source>This system is told by hand: choose “Open with” on a .inlayfit file and pick {0}.</source>
-   <translation>Diesem System sagt man es von Hand: bei einer .inlayfit-Datei „Öffnen mit“ wählen und {0} angeben.</translation>
+   <source>This text is no drawing; drop the text of an SVG or DXF.</source>
+   <translation>Dieser Text ist keine Zeichnung; den Text einer SVG oder DXF fallen lassen.</translation>
   </message>
   <message>
-   <source>A double click on a .inlayfit file opens this program.</source>
-   <translation>Ein Doppelklick auf eine .inlayfit-Datei öffnet dieses Programm.</translation>
+   <source>a project</source>
+   <translation>ein Projekt</translation>
   </message>
   <message>
-   <source>A double click on a .inlayfit file opens another copy of this program.</source>
-   <translation>Ein Doppelklick auf eine .inlayfit-Datei öffnet eine andere Kopie dieses Programms.</translation>
+   <source>“{0}” is a project; drop it alone.</source>
+   <translation>„{0}“ ist ein Projekt; es allein fallen lassen.</translation>
   </message>
   <message>
-   <source>Your desktop does not know .inlayfit files yet; this tells it.</source>
-   <translation>Der Schreibtisch kennt .inlayfit-Dateien noch nicht; hiermit erfährt er es.</translation>
+   <source>Open the project</source>
+   <translation>Das Projekt öffnen</translation>
   </message>
   <message>
-   <source>No longer open .inlayfit files with this program</source>
-   <translation>.inlayfit-Dateien nicht mehr mit diesem Programm öffnen</translation>
+   <source>{0} drawings</source>
+   <translation>{0} Zeichnungen</translation>
   </message>
   <message>
-   <source>Open .inlayfit files with this program</source>
-   <translation>.inlayfit-Dateien mit diesem Programm öffnen</translation>
+   <source>{0}: {1}</source>
+   <translation>{0}: {1}</translation>
   </message>
   <message>
-   <source>&lt;b&gt;Double click&lt;/b&gt;&lt;br&gt;Three small files in {0} say it; DXF and SVG stay as they are.</source>
-   <translation>&lt;b&gt;Doppelklick&lt;/b&gt;&lt;br&gt;Drei kleine Dateien in {0} sagen es; DXF und SVG bleiben, wie sie sind.</translation>
+   <source>This cannot be used</source>
+   <translation>Das ist nicht zu gebrauchen</translation>
   </message>
   <message>
-   <source>Taken away; nothing of it is left in {0}.</source>
-   <translation>Entfernt; in {0} ist nichts davon übrig.</translation>
+   <source>“{0}” is a folder; drop the drawings in it.</source>
+   <translation>„{0}“ ist ein Ordner; die Zeichnungen darin fallen lassen.</translation>
   </message>
   <message>
-   <source>Written, but your desktop is not told: install {0}, then press again.</source>
-   <translation>Geschrieben, aber der Schreibtisch weiß noch nichts davon: {0} installieren und noch einmal drücken.</translation>
+   <source>“{0}” cannot be read; look whether it is there and yours to read.</source>
+   <translation>„{0}“ ist nicht lesbar; nachsehen, ob die Datei da ist und gelesen werden darf.</translation>
   </message>
   <message>
-   <source>Written, but {0} failed; press again, or sign in anew.</source>
-   <translation>Geschrieben, aber {0} schlug fehl; noch einmal drücken oder neu anmelden.</translation>
+   <source>“{0}” is empty; save the drawing again.</source>
+   <translation>„{0}“ ist leer; die Zeichnung noch einmal sichern.</translation>
+  </message>
+  <message>
+   <source>a DXF drawing</source>
+   <translation>eine DXF-Zeichnung</translation>
+  </message>
+  <message>
+   <source>an SVG drawing</source>
+   <translation>eine SVG-Zeichnung</translation>
+  </message>
+  <message>
+   <source>a table of points</source>
+   <translation>eine Punktetabelle</translation>
   </message>
  </context>
  <context>
@@ -3757,6 +3710,192 @@
   <message>
    <source>Recovered {0}; it is not saved yet</source>
    <translation>{0} wiederhergestellt; noch nicht gespeichert</translation>
+  </message>
+ </context>
+ <context>
+  <name>export</name>
+  <message>
+   <source>{0}: {1} points became {2} arcs and {3} lines, off by {4} µm at most</source>
+   <translation>{0}: aus {1} Punkten wurden {2} Bögen und {3} Strecken, höchstens {4} µm daneben</translation>
+  </message>
+ </context>
+ <context>
+  <name>Opener</name>
+  <message>
+   <source>The file could not be read ({0}); please report it with the file.</source>
+   <translation>Die Datei ließ sich nicht lesen ({0}); bitte melden Sie das mitsamt der Datei.</translation>
+  </message>
+ </context>
+ <context>
+  <name>reading</name>
+  <message>
+   <source>The drawing is not there any more; open it again to read it in another way.</source>
+   <translation>Die Zeichnung ist nicht mehr da; öffnen Sie sie wieder, um sie anders zu lesen.</translation>
+  </message>
+  <message>
+   <source>The drawing could not be looked at ({0}); open it again.</source>
+   <translation>Die Zeichnung ließ sich nicht ansehen ({0}); öffnen Sie sie wieder.</translation>
+  </message>
+  <message>
+   <source>Choose the unit…</source>
+   <translation>Einheit wählen…</translation>
+  </message>
+  <message>
+   <source>Close gaps…</source>
+   <translation>Lücken schließen…</translation>
+  </message>
+  <message>
+   <source>Read lines as areas…</source>
+   <translation>Linien als Flächen lesen…</translation>
+  </message>
+  <message>
+   <source>Choose layers…</source>
+   <translation>Ebenen wählen…</translation>
+  </message>
+  <message>
+   <source>millimetre</source>
+   <translation>ein Millimeter</translation>
+  </message>
+  <message>
+   <source>inch</source>
+   <translation>ein Zoll</translation>
+  </message>
+  <message>
+   <source>centimetre</source>
+   <translation>ein Zentimeter</translation>
+  </message>
+  <message>
+   <source>thousandth of an inch</source>
+   <translation>ein Tausendstel Zoll</translation>
+  </message>
+  <message>
+   <source>pixel, 96 to an inch</source>
+   <translation>ein Bildpunkt, 96 je Zoll</translation>
+  </message>
+  <message>
+   <source>metre</source>
+   <translation>ein Meter</translation>
+  </message>
+  <message>
+   <source>foot</source>
+   <translation>ein Fuß</translation>
+  </message>
+  <message>
+   <source>micrometre</source>
+   <translation>ein Mikrometer</translation>
+  </message>
+ </context>
+ <context>
+  <name>MapLink</name>
+  <message>
+   <source>at the place of the check</source>
+   <translation>am Ort der Prüfung</translation>
+  </message>
+  <message>
+   <source>Spot {0} of {1}: {2}</source>
+   <translation>Stelle {0} von {1}: {2}</translation>
+  </message>
+  <message>
+   <source>The gap is even all round, {0}; no place is tighter.</source>
+   <translation>Der Spalt ist ringsum gleich, {0}; keine Stelle ist enger.</translation>
+  </message>
+  <message>
+   <source>No other place stands out; the tightest has {0}.</source>
+   <translation>Keine andere Stelle fällt auf; die engste hat {0}.</translation>
+  </message>
+  <message>
+   <source>gap {0}</source>
+   <translation>Spalt {0}</translation>
+  </message>
+  <message>
+   <source>Measured {0}: {1} across, {2} up</source>
+   <translation>Gemessen {0}: {1} quer, {2} hoch</translation>
+  </message>
+  <message>
+   <source>zoom {0} %</source>
+   <translation>Zoom {0} %</translation>
+  </message>
+ </context>
+ <context>
+  <name>menus</name>
+  <message>
+   <source>Open rece&amp;nt</source>
+   <translation>&amp;Zuletzt geöffnet</translation>
+  </message>
+  <message>
+   <source>&amp;File</source>
+   <translation>&amp;Datei</translation>
+  </message>
+  <message>
+   <source>&amp;Edit</source>
+   <translation>&amp;Bearbeiten</translation>
+  </message>
+  <message>
+   <source>&amp;View</source>
+   <translation>&amp;Ansicht</translation>
+  </message>
+  <message>
+   <source>&amp;Unit</source>
+   <translation>&amp;Einheit</translation>
+  </message>
+  <message>
+   <source>Colou&amp;rs</source>
+   <translation>&amp;Farben</translation>
+  </message>
+  <message>
+   <source>H&amp;alves</source>
+   <translation>&amp;Hälften</translation>
+  </message>
+  <message>
+   <source>&amp;Help</source>
+   <translation>H&amp;ilfe</translation>
+  </message>
+ </context>
+ <context>
+  <name>DesktopRow</name>
+  <message>
+   <source>&amp;Double click</source>
+   <translation>&amp;Doppelklick</translation>
+  </message>
+  <message>
+   <source>This system is told by hand: choose “Open with” on a .inlayfit file and pick {0}.</source>
+   <translation>Diesem System sagt man es von Hand: bei einer .inlayfit-Datei „Öffnen mit“ wählen und {0} angeben.</translation>
+  </message>
+  <message>
+   <source>A double click on a .inlayfit file opens this program.</source>
+   <translation>Ein Doppelklick auf eine .inlayfit-Datei öffnet dieses Programm.</translation>
+  </message>
+  <message>
+   <source>A double click on a .inlayfit file opens another copy of this program.</source>
+   <translation>Ein Doppelklick auf eine .inlayfit-Datei öffnet eine andere Kopie dieses Programms.</translation>
+  </message>
+  <message>
+   <source>Your desktop does not know .inlayfit files yet; this tells it.</source>
+   <translation>Der Schreibtisch kennt .inlayfit-Dateien noch nicht; hiermit erfährt er es.</translation>
+  </message>
+  <message>
+   <source>No longer open .inlayfit files with this program</source>
+   <translation>.inlayfit-Dateien nicht mehr mit diesem Programm öffnen</translation>
+  </message>
+  <message>
+   <source>Open .inlayfit files with this program</source>
+   <translation>.inlayfit-Dateien mit diesem Programm öffnen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Double click&lt;/b&gt;&lt;br&gt;Three small files in {0} say it; DXF and SVG stay as they are.</source>
+   <translation>&lt;b&gt;Doppelklick&lt;/b&gt;&lt;br&gt;Drei kleine Dateien in {0} sagen es; DXF und SVG bleiben, wie sie sind.</translation>
+  </message>
+  <message>
+   <source>Taken away; nothing of it is left in {0}.</source>
+   <translation>Entfernt; in {0} ist nichts davon übrig.</translation>
+  </message>
+  <message>
+   <source>Written, but your desktop is not told: install {0}, then press again.</source>
+   <translation>Geschrieben, aber der Schreibtisch weiß noch nichts davon: {0} installieren und noch einmal drücken.</translation>
+  </message>
+  <message>
+   <source>Written, but {0} failed; press again, or sign in anew.</source>
+   <translation>Geschrieben, aber {0} schlug fehl; noch einmal drücken oder neu anmelden.</translation>
   </message>
  </context>
  <context>
@@ -3908,13 +4047,6 @@
   <message>
    <source>That is no folder; name one, such as “cut” beside the drawing.</source>
    <translation>Das ist kein Ordner; nennen Sie einen, etwa „schneiden“ neben der Zeichnung.</translation>
-  </message>
- </context>
- <context>
-  <name>export</name>
-  <message>
-   <source>{0}: {1} points became {2} arcs and {3} lines, off by {4} µm at most</source>
-   <translation>{0}: aus {1} Punkten wurden {2} Bögen und {3} Strecken, höchstens {4} µm daneben</translation>
   </message>
  </context>
  <context>
@@ -4108,37 +4240,6 @@
   </message>
  </context>
  <context>
-  <name>MapLink</name>
-  <message>
-   <source>at the place of the check</source>
-   <translation>am Ort der Prüfung</translation>
-  </message>
-  <message>
-   <source>Spot {0} of {1}: {2}</source>
-   <translation>Stelle {0} von {1}: {2}</translation>
-  </message>
-  <message>
-   <source>The gap is even all round, {0}; no place is tighter.</source>
-   <translation>Der Spalt ist ringsum gleich, {0}; keine Stelle ist enger.</translation>
-  </message>
-  <message>
-   <source>No other place stands out; the tightest has {0}.</source>
-   <translation>Keine andere Stelle fällt auf; die engste hat {0}.</translation>
-  </message>
-  <message>
-   <source>gap {0}</source>
-   <translation>Spalt {0}</translation>
-  </message>
-  <message>
-   <source>Measured {0}: {1} across, {2} up</source>
-   <translation>Gemessen {0}: {1} quer, {2} hoch</translation>
-  </message>
-  <message>
-   <source>zoom {0} %</source>
-   <translation>Zoom {0} %</translation>
-  </message>
- </context>
- <context>
   <name>measured</name>
   <message>
    <source>Readings belong to one pocket; choose the outline of that pocket alone.</source>
@@ -4146,45 +4247,341 @@
   </message>
  </context>
  <context>
-  <name>menus</name>
+  <name>prompts</name>
   <message>
-   <source>Open rece&amp;nt</source>
-   <translation>&amp;Zuletzt geöffnet</translation>
+   <source>Drawings and projects</source>
+   <translation>Zeichnungen und Projekte</translation>
   </message>
   <message>
-   <source>&amp;File</source>
-   <translation>&amp;Datei</translation>
+   <source>All files</source>
+   <translation>Alle Dateien</translation>
   </message>
   <message>
-   <source>&amp;Edit</source>
-   <translation>&amp;Bearbeiten</translation>
+   <source>Open outline</source>
+   <translation>Umriss öffnen</translation>
   </message>
   <message>
-   <source>&amp;View</source>
-   <translation>&amp;Ansicht</translation>
+   <source>Inlayfit project</source>
+   <translation>Inlayfit-Projekt</translation>
   </message>
   <message>
-   <source>&amp;Unit</source>
-   <translation>&amp;Einheit</translation>
+   <source>Save project</source>
+   <translation>Projekt speichern</translation>
   </message>
   <message>
-   <source>Colou&amp;rs</source>
-   <translation>&amp;Farben</translation>
+   <source>Write outlines into this folder</source>
+   <translation>Umrisse in diesen Ordner schreiben</translation>
   </message>
   <message>
-   <source>H&amp;alves</source>
-   <translation>&amp;Hälften</translation>
+   <source>Unsaved work</source>
+   <translation>Nicht gespeicherte Arbeit</translation>
   </message>
   <message>
-   <source>&amp;Help</source>
-   <translation>H&amp;ilfe</translation>
+   <source>Save the work on “{0}”?</source>
+   <translation>Arbeit an „{0}“ speichern?</translation>
+  </message>
+  <message>
+   <source>No project file holds the last changes. Without saving, they are gone.</source>
+   <translation>Die letzten Änderungen stehen in keiner Projektdatei. Ohne Sichern sind sie weg.</translation>
+  </message>
+  <message>
+   <source>&amp;Save</source>
+   <translation>&amp;Speichern</translation>
+  </message>
+  <message>
+   <source>&amp;Leave without saving</source>
+   <translation>&amp;Ohne Speichern verlassen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>Files are there already</source>
+   <translation>Dateien sind schon da</translation>
+  </message>
+  <message>
+   <source>Replace {0} files in “{1}”?</source>
+   <translation>{0} Dateien in „{1}“ ersetzen?</translation>
+  </message>
+  <message>
+   <source>&amp;Replace</source>
+   <translation>&amp;Ersetzen</translation>
+  </message>
+  <message>
+   <source>Recover work</source>
+   <translation>Arbeit wiederherstellen</translation>
+  </message>
+  <message>
+   <source>Unsaved work on “{0}” was found, last changed {1}.</source>
+   <translation>Nicht gespeicherte Arbeit an „{0}“ wurde gefunden, zuletzt geändert {1}.</translation>
+  </message>
+  <message>
+   <source>The program ended without closing. The project file itself was not touched.</source>
+   <translation>Das Programm endete, ohne zu schließen. Die Projektdatei selbst wurde nicht berührt.</translation>
+  </message>
+  <message>
+   <source>&amp;Recover</source>
+   <translation>&amp;Wiederherstellen</translation>
+  </message>
+  <message>
+   <source>&amp;Discard</source>
+   <translation>&amp;Verwerfen</translation>
+  </message>
+  <message>
+   <source>Show &amp;both</source>
+   <translation>&amp;Beide zeigen</translation>
+  </message>
+  <message>
+   <source>&amp;Later</source>
+   <translation>&amp;Später</translation>
   </message>
  </context>
  <context>
-  <name>Opener</name>
+  <name>ReadingPage</name>
   <message>
-   <source>The file could not be read ({0}); please report it with the file.</source>
-   <translation>Die Datei ließ sich nicht lesen ({0}); bitte melden Sie das mitsamt der Datei.</translation>
+   <source>Read the drawing anew</source>
+   <translation>Die Zeichnung neu lesen</translation>
+  </message>
+  <message>
+   <source>&amp;Painted lines cover their width</source>
+   <translation>&amp;Gemalte Linien decken ihre Breite</translation>
+  </message>
+  <message>
+   <source>One drawing &amp;unit is</source>
+   <translation>Eine Zeichen&amp;einheit ist</translation>
+  </message>
+  <message>
+   <source>Loose ends this close become one. 0.01 mm is less than a cutter shows.</source>
+   <translation>Lose Enden, die so nahe liegen, werden eins. 0.01 mm ist weniger, als ein Fräser zeigt.</translation>
+  </message>
+  <message>
+   <source>&amp;Close gaps up to</source>
+   <translation>&amp;Lücken schließen bis</translation>
+  </message>
+  <message>
+   <source>Without this the middle of a painted line is the outline.</source>
+   <translation>Sonst ist die Mitte einer gemalten Linie der Umriss.</translation>
+  </message>
+  <message>
+   <source>Lines</source>
+   <translation>Linien</translation>
+  </message>
+  <message>
+   <source>Hidden, construction and dimension lines are no outlines unless you tick them.</source>
+   <translation>Verborgene Linien, Hilfs- und Maßlinien sind keine Umrisse, außer Sie haken sie an.</translation>
+  </message>
+  <message>
+   <source>&amp;Layers</source>
+   <translation>E&amp;benen</translation>
+  </message>
+  <message>
+   <source>what the file says</source>
+   <translation>was die Datei sagt</translation>
+  </message>
+  <message>
+   <source>not stated</source>
+   <translation>nicht angegeben</translation>
+  </message>
+  <message>
+   <source>The file states none. Your choice is remembered for its folder.</source>
+   <translation>Die Datei nennt keine. Ihre Wahl wird für ihren Ordner gemerkt.</translation>
+  </message>
+  <message>
+   <source>Everything is this size then. The file itself is never changed.</source>
+   <translation>So groß ist dann alles. Die Datei selbst wird nie geändert.</translation>
+  </message>
+  <message>
+   <source>1 line</source>
+   <translation>1 Linie</translation>
+  </message>
+  <message>
+   <source>{0} lines</source>
+   <translation>{0} Linien</translation>
+  </message>
+  <message>
+   <source>{0}, for the reader only</source>
+   <translation>{0}, nur zum Lesen</translation>
+  </message>
+  <message>
+   <source>&amp;Read anew</source>
+   <translation>&amp;Neu lesen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>No layer is ticked; tick one at least.</source>
+   <translation>Keine Ebene ist angehakt; haken Sie mindestens eine an.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SettingsPage</name>
+  <message>
+   <source>Settings</source>
+   <translation>Einstellungen</translation>
+  </message>
+  <message>
+   <source>&amp;Close</source>
+   <translation>&amp;Schließen</translation>
+  </message>
+  <message>
+   <source>Open &amp;folder</source>
+   <translation>&amp;Ordner öffnen</translation>
+  </message>
+  <message>
+   <source>&lt;b&gt;Open folder&lt;/b&gt;&lt;br&gt;Shows where the settings are kept.</source>
+   <translation>&lt;b&gt;Ordner öffnen&lt;/b&gt;&lt;br&gt;Zeigt, wo die Einstellungen liegen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SizePage</name>
+  <message>
+   <source>Type a pocket by size</source>
+   <translation>Eine Tasche nach Maß eingeben</translation>
+  </message>
+  <message>
+   <source>circle</source>
+   <translation>Kreis</translation>
+  </message>
+  <message>
+   <source>rectangle</source>
+   <translation>Rechteck</translation>
+  </message>
+  <message>
+   <source>slot with round ends</source>
+   <translation>Langloch mit runden Enden</translation>
+  </message>
+  <message>
+   <source>&amp;Shape</source>
+   <translation>&amp;Form</translation>
+  </message>
+  <message>
+   <source>Its middle lies at 0, 0.</source>
+   <translation>Ihre Mitte liegt bei 0, 0.</translation>
+  </message>
+  <message>
+   <source>&amp;Diameter</source>
+   <translation>&amp;Durchmesser</translation>
+  </message>
+  <message>
+   <source>Across the middle, as measured.</source>
+   <translation>Über die Mitte, wie gemessen.</translation>
+  </message>
+  <message>
+   <source>&amp;Width</source>
+   <translation>&amp;Breite</translation>
+  </message>
+  <message>
+   <source>Along X, from wall to wall.</source>
+   <translation>Entlang X, von Wand zu Wand.</translation>
+  </message>
+  <message>
+   <source>&amp;Height</source>
+   <translation>&amp;Höhe</translation>
+  </message>
+  <message>
+   <source>Along Y, from wall to wall.</source>
+   <translation>Entlang Y, von Wand zu Wand.</translation>
+  </message>
+  <message>
+   <source>Corner &amp;radius</source>
+   <translation>Ecken&amp;radius</translation>
+  </message>
+  <message>
+   <source>0 for sharp corners.</source>
+   <translation>0 für scharfe Ecken.</translation>
+  </message>
+  <message>
+   <source>&amp;Length</source>
+   <translation>&amp;Länge</translation>
+  </message>
+  <message>
+   <source>Over its round ends.</source>
+   <translation>Über die runden Enden.</translation>
+  </message>
+  <message>
+   <source>Between its straight walls.</source>
+   <translation>Zwischen den geraden Wänden.</translation>
+  </message>
+  <message>
+   <source>&amp;Use this pocket</source>
+   <translation>Diese Tasche &amp;nehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+ </context>
+ <context>
+  <name>StationRow</name>
+  <message>
+   <source>Axis of station {0}</source>
+   <translation>Achse der Messstelle {0}</translation>
+  </message>
+  <message>
+   <source>Drawn width at station {0}</source>
+   <translation>Gezeichnete Weite an Messstelle {0}</translation>
+  </message>
+  <message>
+   <source>Width read at station {0}</source>
+   <translation>Gemessene Weite an Messstelle {0}</translation>
+  </message>
+ </context>
+ <context>
+  <name>StationsPage</name>
+  <message>
+   <source>Pocket as measured</source>
+   <translation>Tasche, wie gemessen</translation>
+  </message>
+  <message>
+   <source>Measure the width of the pocket at two stations or more along X and along Y, a long and a short one each.</source>
+   <translation>Messen Sie die Weite der Tasche an mindestens zwei Stellen entlang X und entlang Y, je einer langen und einer kurzen.</translation>
+  </message>
+  <message>
+   <source>Axis</source>
+   <translation>Achse</translation>
+  </message>
+  <message>
+   <source>Drawn</source>
+   <translation>Gezeichnet</translation>
+  </message>
+  <message>
+   <source>Read</source>
+   <translation>Gemessen</translation>
+  </message>
+  <message>
+   <source>Off the model</source>
+   <translation>Abweichung</translation>
+  </message>
+  <message>
+   <source>&amp;Add a station</source>
+   <translation>Messstelle &amp;hinzufügen</translation>
+  </message>
+  <message>
+   <source>One reading &amp;repeats to ±</source>
+   <translation>Eine Messung &amp;wiederholt sich auf ±</translation>
+  </message>
+  <message>
+   <source>One reading repeats to</source>
+   <translation>Eine Messung wiederholt sich auf</translation>
+  </message>
+  <message>
+   <source>&amp;Fit to this pocket</source>
+   <translation>In &amp;diese Tasche einpassen</translation>
+  </message>
+  <message>
+   <source>&amp;Go back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
+   <source>Fit to it as &amp;drawn</source>
+   <translation>Wie &amp;gezeichnet einpassen</translation>
+  </message>
+  <message>
+   <source>Leaves the readings out, and forgets them.</source>
+   <translation>Lässt die Messwerte weg und vergisst sie.</translation>
   </message>
  </context>
  <context>
@@ -5106,403 +5503,6 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>{0} passes, to {1} {2}.</source>
    <translation>{0} Durchgänge, auf {1} {2}.</translation>
-  </message>
- </context>
- <context>
-  <name>prompts</name>
-  <message>
-   <source>Drawings and projects</source>
-   <translation>Zeichnungen und Projekte</translation>
-  </message>
-  <message>
-   <source>All files</source>
-   <translation>Alle Dateien</translation>
-  </message>
-  <message>
-   <source>Open outline</source>
-   <translation>Umriss öffnen</translation>
-  </message>
-  <message>
-   <source>Inlayfit project</source>
-   <translation>Inlayfit-Projekt</translation>
-  </message>
-  <message>
-   <source>Save project</source>
-   <translation>Projekt speichern</translation>
-  </message>
-  <message>
-   <source>Write outlines into this folder</source>
-   <translation>Umrisse in diesen Ordner schreiben</translation>
-  </message>
-  <message>
-   <source>Unsaved work</source>
-   <translation>Nicht gespeicherte Arbeit</translation>
-  </message>
-  <message>
-   <source>Save the work on “{0}”?</source>
-   <translation>Arbeit an „{0}“ speichern?</translation>
-  </message>
-  <message>
-   <source>No project file holds the last changes. Without saving, they are gone.</source>
-   <translation>Die letzten Änderungen stehen in keiner Projektdatei. Ohne Sichern sind sie weg.</translation>
-  </message>
-  <message>
-   <source>&amp;Save</source>
-   <translation>&amp;Speichern</translation>
-  </message>
-  <message>
-   <source>&amp;Leave without saving</source>
-   <translation>&amp;Ohne Speichern verlassen</translation>
-  </message>
-  <message>
-   <source>&amp;Go back</source>
-   <translation>&amp;Zurück</translation>
-  </message>
-  <message>
-   <source>Files are there already</source>
-   <translation>Dateien sind schon da</translation>
-  </message>
-  <message>
-   <source>Replace {0} files in “{1}”?</source>
-   <translation>{0} Dateien in „{1}“ ersetzen?</translation>
-  </message>
-  <message>
-   <source>&amp;Replace</source>
-   <translation>&amp;Ersetzen</translation>
-  </message>
-  <message>
-   <source>Recover work</source>
-   <translation>Arbeit wiederherstellen</translation>
-  </message>
-  <message>
-   <source>Unsaved work on “{0}” was found, last changed {1}.</source>
-   <translation>Nicht gespeicherte Arbeit an „{0}“ wurde gefunden, zuletzt geändert {1}.</translation>
-  </message>
-  <message>
-   <source>The program ended without closing. The project file itself was not touched.</source>
-   <translation>Das Programm endete, ohne zu schließen. Die Projektdatei selbst wurde nicht berührt.</translation>
-  </message>
-  <message>
-   <source>&amp;Recover</source>
-   <translation>&amp;Wiederherstellen</translation>
-  </message>
-  <message>
-   <source>&amp;Discard</source>
-   <translation>&amp;Verwerfen</translation>
-  </message>
-  <message>
-   <source>Show &amp;both</source>
-   <translation>&amp;Beide zeigen</translation>
-  </message>
-  <message>
-   <source>&amp;Later</source>
-   <translation>&amp;Später</translation>
-  </message>
- </context>
- <context>
-  <name>reading</name>
-  <message>
-   <source>Choose the unit…</source>
-   <translation>Einheit wählen…</translation>
-  </message>
-  <message>
-   <source>Close gaps…</source>
-   <translation>Lücken schließen…</translation>
-  </message>
-  <message>
-   <source>Read lines as areas…</source>
-   <translation>Linien als Flächen lesen…</translation>
-  </message>
-  <message>
-   <source>Choose layers…</source>
-   <translation>Ebenen wählen…</translation>
-  </message>
-  <message>
-   <source>millimetre</source>
-   <translation>ein Millimeter</translation>
-  </message>
-  <message>
-   <source>inch</source>
-   <translation>ein Zoll</translation>
-  </message>
-  <message>
-   <source>centimetre</source>
-   <translation>ein Zentimeter</translation>
-  </message>
-  <message>
-   <source>thousandth of an inch</source>
-   <translation>ein Tausendstel Zoll</translation>
-  </message>
-  <message>
-   <source>pixel, 96 to an inch</source>
-   <translation>ein Bildpunkt, 96 je Zoll</translation>
-  </message>
-  <message>
-   <source>metre</source>
-   <translation>ein Meter</translation>
-  </message>
-  <message>
-   <source>foot</source>
-   <translation>ein Fuß</translation>
-  </message>
-  <message>
-   <source>micrometre</source>
-   <translation>ein Mikrometer</translation>
-  </message>
-  <message>
-   <source>The drawing is not there any more; open it again to read it in another way.</source>
-   <translation>Die Zeichnung ist nicht mehr da; öffnen Sie sie wieder, um sie anders zu lesen.</translation>
-  </message>
-  <message>
-   <source>The drawing could not be looked at ({0}); open it again.</source>
-   <translation>Die Zeichnung ließ sich nicht ansehen ({0}); öffnen Sie sie wieder.</translation>
-  </message>
- </context>
- <context>
-  <name>ReadingPage</name>
-  <message>
-   <source>Read the drawing anew</source>
-   <translation>Die Zeichnung neu lesen</translation>
-  </message>
-  <message>
-   <source>&amp;Painted lines cover their width</source>
-   <translation>&amp;Gemalte Linien decken ihre Breite</translation>
-  </message>
-  <message>
-   <source>One drawing &amp;unit is</source>
-   <translation>Eine Zeichen&amp;einheit ist</translation>
-  </message>
-  <message>
-   <source>Loose ends this close become one. 0.01 mm is less than a cutter shows.</source>
-   <translation>Lose Enden, die so nahe liegen, werden eins. 0.01 mm ist weniger, als ein Fräser zeigt.</translation>
-  </message>
-  <message>
-   <source>&amp;Close gaps up to</source>
-   <translation>&amp;Lücken schließen bis</translation>
-  </message>
-  <message>
-   <source>Without this the middle of a painted line is the outline.</source>
-   <translation>Sonst ist die Mitte einer gemalten Linie der Umriss.</translation>
-  </message>
-  <message>
-   <source>Lines</source>
-   <translation>Linien</translation>
-  </message>
-  <message>
-   <source>Hidden, construction and dimension lines are no outlines unless you tick them.</source>
-   <translation>Verborgene Linien, Hilfs- und Maßlinien sind keine Umrisse, außer Sie haken sie an.</translation>
-  </message>
-  <message>
-   <source>&amp;Layers</source>
-   <translation>E&amp;benen</translation>
-  </message>
-  <message>
-   <source>what the file says</source>
-   <translation>was die Datei sagt</translation>
-  </message>
-  <message>
-   <source>not stated</source>
-   <translation>nicht angegeben</translation>
-  </message>
-  <message>
-   <source>The file states none. Your choice is remembered for its folder.</source>
-   <translation>Die Datei nennt keine. Ihre Wahl wird für ihren Ordner gemerkt.</translation>
-  </message>
-  <message>
-   <source>Everything is this size then. The file itself is never changed.</source>
-   <translation>So groß ist dann alles. Die Datei selbst wird nie geändert.</translation>
-  </message>
-  <message>
-   <source>1 line</source>
-   <translation>1 Linie</translation>
-  </message>
-  <message>
-   <source>{0} lines</source>
-   <translation>{0} Linien</translation>
-  </message>
-  <message>
-   <source>{0}, for the reader only</source>
-   <translation>{0}, nur zum Lesen</translation>
-  </message>
-  <message>
-   <source>&amp;Read anew</source>
-   <translation>&amp;Neu lesen</translation>
-  </message>
-  <message>
-   <source>&amp;Go back</source>
-   <translation>&amp;Zurück</translation>
-  </message>
-  <message>
-   <source>No layer is ticked; tick one at least.</source>
-   <translation>Keine Ebene ist angehakt; haken Sie mindestens eine an.</translation>
-  </message>
- </context>
- <context>
-  <name>SettingsPage</name>
-  <message>
-   <source>Settings</source>
-   <translation>Einstellungen</translation>
-  </message>
-  <message>
-   <source>&amp;Close</source>
-   <translation>&amp;Schließen</translation>
-  </message>
-  <message>
-   <source>Open &amp;folder</source>
-   <translation>&amp;Ordner öffnen</translation>
-  </message>
-  <message>
-   <source>&lt;b&gt;Open folder&lt;/b&gt;&lt;br&gt;Shows where the settings are kept.</source>
-   <translation>&lt;b&gt;Ordner öffnen&lt;/b&gt;&lt;br&gt;Zeigt, wo die Einstellungen liegen.</translation>
-  </message>
- </context>
- <context>
-  <name>SizePage</name>
-  <message>
-   <source>Type a pocket by size</source>
-   <translation>Eine Tasche nach Maß eingeben</translation>
-  </message>
-  <message>
-   <source>circle</source>
-   <translation>Kreis</translation>
-  </message>
-  <message>
-   <source>rectangle</source>
-   <translation>Rechteck</translation>
-  </message>
-  <message>
-   <source>slot with round ends</source>
-   <translation>Langloch mit runden Enden</translation>
-  </message>
-  <message>
-   <source>&amp;Shape</source>
-   <translation>&amp;Form</translation>
-  </message>
-  <message>
-   <source>Its middle lies at 0, 0.</source>
-   <translation>Ihre Mitte liegt bei 0, 0.</translation>
-  </message>
-  <message>
-   <source>&amp;Diameter</source>
-   <translation>&amp;Durchmesser</translation>
-  </message>
-  <message>
-   <source>Across the middle, as measured.</source>
-   <translation>Über die Mitte, wie gemessen.</translation>
-  </message>
-  <message>
-   <source>&amp;Width</source>
-   <translation>&amp;Breite</translation>
-  </message>
-  <message>
-   <source>Along X, from wall to wall.</source>
-   <translation>Entlang X, von Wand zu Wand.</translation>
-  </message>
-  <message>
-   <source>&amp;Height</source>
-   <translation>&amp;Höhe</translation>
-  </message>
-  <message>
-   <source>Along Y, from wall to wall.</source>
-   <translation>Entlang Y, von Wand zu Wand.</translation>
-  </message>
-  <message>
-   <source>Corner &amp;radius</source>
-   <translation>Ecken&amp;radius</translation>
-  </message>
-  <message>
-   <source>0 for sharp corners.</source>
-   <translation>0 für scharfe Ecken.</translation>
-  </message>
-  <message>
-   <source>&amp;Length</source>
-   <translation>&amp;Länge</translation>
-  </message>
-  <message>
-   <source>Over its round ends.</source>
-   <translation>Über die runden Enden.</translation>
-  </message>
-  <message>
-   <source>Between its straight walls.</source>
-   <translation>Zwischen den geraden Wänden.</translation>
-  </message>
-  <message>
-   <source>&amp;Use this pocket</source>
-   <translation>Diese Tasche &amp;nehmen</translation>
-  </message>
-  <message>
-   <source>&amp;Go back</source>
-   <translation>&amp;Zurück</translation>
-  </message>
- </context>
- <context>
-  <name>StationRow</name>
-  <message>
-   <source>Axis of station {0}</source>
-   <translation>Achse der Messstelle {0}</translation>
-  </message>
-  <message>
-   <source>Drawn width at station {0}</source>
-   <translation>Gezeichnete Weite an Messstelle {0}</translation>
-  </message>
-  <message>
-   <source>Width read at station {0}</source>
-   <translation>Gemessene Weite an Messstelle {0}</translation>
-  </message>
- </context>
- <context>
-  <name>StationsPage</name>
-  <message>
-   <source>Pocket as measured</source>
-   <translation>Tasche, wie gemessen</translation>
-  </message>
-  <message>
-   <source>Measure the width of the pocket at two stations or more along X and along Y, a long and a short one each.</source>
-   <translation>Messen Sie die Weite der Tasche an mindestens zwei Stellen entlang X und entlang Y, je einer langen und einer kurzen.</translation>
-  </message>
-  <message>
-   <source>Axis</source>
-   <translation>Achse</translation>
-  </message>
-  <message>
-   <source>Drawn</source>
-   <translation>Gezeichnet</translation>
-  </message>
-  <message>
-   <source>Read</source>
-   <translation>Gemessen</translation>
-  </message>
-  <message>
-   <source>Off the model</source>
-   <translation>Abweichung</translation>
-  </message>
-  <message>
-   <source>&amp;Add a station</source>
-   <translation>Messstelle &amp;hinzufügen</translation>
-  </message>
-  <message>
-   <source>One reading &amp;repeats to ±</source>
-   <translation>Eine Messung &amp;wiederholt sich auf ±</translation>
-  </message>
-  <message>
-   <source>One reading repeats to</source>
-   <translation>Eine Messung wiederholt sich auf</translation>
-  </message>
-  <message>
-   <source>&amp;Fit to this pocket</source>
-   <translation>In &amp;diese Tasche einpassen</translation>
-  </message>
-  <message>
-   <source>&amp;Go back</source>
-   <translation>&amp;Zurück</translation>
-  </message>
-  <message>
-   <source>Fit to it as &amp;drawn</source>
-   <translation>Wie &amp;gezeichnet einpassen</translation>
-  </message>
-  <message>
-   <source>Leaves the readings out, and forgets them.</source>
-   <translation>Lässt die Messwerte weg und vergisst sie.</translation>
   </message>
  </context>
  <context>

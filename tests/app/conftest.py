@@ -10,7 +10,7 @@ from PySide6.QtCore import QCoreApplication, QEvent
 from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
 
-from inlayfit.app import prompts
+from inlayfit.app.pages import prompts
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document.imports import Outline

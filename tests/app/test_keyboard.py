@@ -13,9 +13,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.pages.settings_page import SettingsPage
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.session import Session
-from inlayfit.app.settings_page import SettingsPage
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits

@@ -13,7 +13,7 @@ import numpy as np
 import pytest
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
+from inlayfit.app.pages import prompts
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.cli import main

@@ -11,11 +11,11 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QTranslator
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import help_pages
 from inlayfit.app.actions import BY_NAME
 from inlayfit.app.core_words import CORE_WORDS, core
-from inlayfit.app.help_pages import PICTURE_WORDS, picture_svg
 from inlayfit.app.menus import RECENT, TABLE, Entry
+from inlayfit.app.pages import help_pages
+from inlayfit.app.pages.help_pages import PICTURE_WORDS, picture_svg
 from inlayfit.app.session import said
 from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import FACING_WORDS, corner_words

@@ -16,11 +16,11 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import help_pages, prompts
 from inlayfit.app.actions import TABLE
 from inlayfit.app.canvas import scene
+from inlayfit.app.pages import help_pages, prompts
+from inlayfit.app.pages.prompts import Unsaved
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
-from inlayfit.app.prompts import Unsaved
 from inlayfit.app.session import Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.window import MainWindow

@@ -312,9 +312,9 @@ def _waits(moves: list[tuple[float, int]], shown: list[tuple[float, int]]) -> np
 @contextmanager
 def staged(stages: Stages) -> Iterator[None]:
     """Watch the stages of a frame, wherever they are called from."""
+    import inlayfit.app.answers.solving as solving_module
     import inlayfit.app.canvas.gap_map as gap_map_module
     import inlayfit.app.canvas.layer_cache as cache_module
-    import inlayfit.app.solving as solving_module
     import inlayfit.fit.solve as solve_module
     from inlayfit.app.canvas.layer_cache import LayerCache
 

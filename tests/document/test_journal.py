@@ -107,7 +107,7 @@ def test_a_kill_at_any_moment_breaks_no_file(tmp_path: Path) -> None:
     """The child edits, writes its copy and saves as fast as it can; it is killed at random moments.
 
     Each time the project opens, and the copy, if there is one, is at most one edit behind what the child
-    said it had done (the window adds its delay of at most two seconds, see tests/app/test_autosave.py).
+    said it had done (the window adds its delay of at most two seconds, see tests/app/files/test_autosave.py).
     """
     rng = random.Random(5)
     project = tmp_path / "tray.inlayfit"

@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.keyboard import kept_focus
+from inlayfit.app.pages.reading_fixes import label_for
 from inlayfit.app.panels.severity_sign import SeveritySign
-from inlayfit.app.reading_fixes import label_for
 from inlayfit.document.verdict import Check
 from inlayfit.finding import Finding, Severity
 

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 from inlayfit.app import theme
 from inlayfit.app.canvas.drop_halves import DropOffer, paint_whole
 from inlayfit.app.core_words import core
-from inlayfit.app.recent import RecentWork
+from inlayfit.app.files.recent import RecentWork
 from inlayfit.fit.spec import Half
 from inlayfit.shipped import shipped_folder
 

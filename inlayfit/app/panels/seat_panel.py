@@ -14,9 +14,9 @@ from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.answers.solution import Solution
 from inlayfit.app.panels.outline_row import outline_picture
 from inlayfit.app.session import Change, Session
-from inlayfit.app.solution import Solution
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.made_edits import give_plug, set_seating
 from inlayfit.document.outlines import Outline

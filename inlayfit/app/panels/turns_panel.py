@@ -9,9 +9,9 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
+from inlayfit.app.answers.solution import Solution
 from inlayfit.app.core_words import core
 from inlayfit.app.session import Change, Session
-from inlayfit.app.solution import Solution
 from inlayfit.app.widgets.turns_view import MOST_WAYS, TurnsView, Way
 from inlayfit.wording import Worded, said
 

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.examining import Look
+from inlayfit.app.answers.examining import Look
 from inlayfit.app.panels.parts_view import PartsView
 from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Change, Session

@@ -9,8 +9,8 @@ import pytest
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app.desktop_row import DesktopRow
-from inlayfit.app.settings_page import SettingsPage
+from inlayfit.app.pages.desktop_row import DesktopRow
+from inlayfit.app.pages.settings_page import SettingsPage
 from inlayfit.document import desktop_entry
 from inlayfit.document.desktop_entry import ENTRY, Told
 from inlayfit.document.settings import Settings

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QObject, Signal, Slot
 
 from inlayfit.app.core_words import core_error
-from inlayfit.app.opening import ReadDrawing
+from inlayfit.app.files.opening import ReadDrawing
 from inlayfit.app.session import Session
 from inlayfit.app.tasks import LatestTask
 from inlayfit.document.edits import Edit

@@ -1,7 +1,7 @@
 """What happens to documents: opened, added to, saved, exported, recovered, remembered.
 
 The window asks; the answers come back as signals of the session and as passing messages. Questions go
-through `inlayfit.app.prompts` only.
+through `inlayfit.app.pages.prompts` only.
 """
 
 from __future__ import annotations
@@ -16,28 +16,28 @@ from PySide6.QtCore import QMimeData, QObject, Signal, Slot
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
-from inlayfit.app import prompts
+from inlayfit.app.answers.solution import Solution
 from inlayfit.app.core_words import core, core_error
-from inlayfit.app.export_words import export_options, files_of, has_kerf, written_words
-from inlayfit.app.opening import (
+from inlayfit.app.files.export_words import export_options, files_of, has_kerf, written_words
+from inlayfit.app.files.opening import (
     Opener,
     ReadDrawing,
     ReadProject,
     is_project,
     source_of,
 )
-from inlayfit.app.plug_pairing import PlugPairing
-from inlayfit.app.prompts import Rescue, Unsaved
-from inlayfit.app.recent import (
+from inlayfit.app.files.plug_pairing import PlugPairing
+from inlayfit.app.files.recent import (
     RecentWork,
     read_recent,
     recent_file,
     with_work,
     write_recent,
 )
-from inlayfit.app.recent_pictures import small_picture
+from inlayfit.app.files.recent_pictures import small_picture
+from inlayfit.app.pages import prompts
+from inlayfit.app.pages.prompts import Rescue, Unsaved
 from inlayfit.app.session import Session
-from inlayfit.app.solution import Solution
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.words import counted, when_words
 from inlayfit.document import edits
@@ -351,7 +351,7 @@ class Documents(QObject):
         source = Path(state.source.path) if state.source.path else None
 
         def work(progress: Progress) -> ExportReport:
-            from inlayfit.app.exporting import write  # heavy; not before it is needed
+            from inlayfit.app.files.exporting import write  # heavy; not before it is needed
 
             how = options or export_options(state)
             return write(solution, looks, folder, how, source=source, progress=progress)

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 from inlayfit.document.project_kind import SUFFIX
 
 if TYPE_CHECKING:
-    from inlayfit.app.export_page import ExportWish
+    from inlayfit.app.pages.export_page import ExportWish
     from inlayfit.document.exports import ExportOptions
 
 
@@ -71,7 +71,7 @@ def export_folder(parent: QWidget, start: Path) -> Path | None:
 
 def export_wish(parent: QWidget, start: ExportOptions, folder: Path, *, has_kerf: bool) -> ExportWish | None:
     """What shall be written, and where to; None if the person changed their mind."""
-    from inlayfit.app.export_page import ExportPage  # heavy; not before it is needed
+    from inlayfit.app.pages.export_page import ExportPage  # heavy; not before it is needed
 
     page = ExportPage(start, folder, has_kerf=has_kerf, browse=export_folder, parent=parent)
     page.exec()

@@ -8,9 +8,9 @@ from PySide6.QtCore import QCoreApplication, QObject, Qt, Slot
 from PySide6.QtWidgets import QWidget
 
 from inlayfit.app.core_words import core_error
-from inlayfit.app.documents import Documents
-from inlayfit.app.reading_fixes import Part, gap_that_closes, part_for
-from inlayfit.app.reading_page import ReadingPage
+from inlayfit.app.files.documents import Documents
+from inlayfit.app.pages.reading_fixes import Part, gap_that_closes, part_for
+from inlayfit.app.pages.reading_page import ReadingPage
 from inlayfit.app.session import Session
 from inlayfit.app.tasks import LatestTask
 from inlayfit.errors import InlayfitError

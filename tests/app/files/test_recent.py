@@ -10,9 +10,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.files.recent import MOST, RecentWork, read_recent, with_work, write_recent
+from inlayfit.app.files.recent_pictures import small_picture
 from inlayfit.app.panels.empty_page import RecentRow
-from inlayfit.app.recent import MOST, RecentWork, read_recent, with_work, write_recent
-from inlayfit.app.recent_pictures import small_picture
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.app.words import counted, when_words

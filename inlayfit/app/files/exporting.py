@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from inlayfit.app.examining import Looks, look_at
-from inlayfit.app.solution import Solution
+from inlayfit.app.answers.examining import Looks, look_at
+from inlayfit.app.answers.solution import Solution
 from inlayfit.document.details import details_json
 from inlayfit.document.exports import ExportOptions, ExportReport, write_fit
 from inlayfit.progress import Progress

@@ -8,9 +8,9 @@ from pathlib import Path
 import pytest
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
-from inlayfit.app.autosave import DELAY_MS, Autosave
-from inlayfit.app.prompts import Rescue
+from inlayfit.app.files.autosave import DELAY_MS, Autosave
+from inlayfit.app.pages import prompts
+from inlayfit.app.pages.prompts import Rescue
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits

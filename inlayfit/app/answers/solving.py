@@ -9,11 +9,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
+from inlayfit.app.answers.seats import Seats
+from inlayfit.app.answers.solution import SEATING, Solution, Solved, seating_of
+from inlayfit.app.answers.standing import Standing, standing_of
 from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.core_words import core
-from inlayfit.app.seats import Seats
-from inlayfit.app.solution import SEATING, Solution, Solved, seating_of
-from inlayfit.app.standing import Standing, standing_of
 from inlayfit.document.edits import STATE_WORDS
 from inlayfit.document.outlines import Outline
 from inlayfit.document.sentence import half_words

@@ -13,10 +13,10 @@ from PySide6.QtGui import QDragEnterEvent, QDragLeaveEvent, QDragMoveEvent, QDro
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
 from inlayfit.app.canvas.drop_halves import DropOffer
-from inlayfit.app.content import kind_of, offer_for
-from inlayfit.app.prompts import Unsaved
+from inlayfit.app.files.content import kind_of, offer_for
+from inlayfit.app.pages import prompts
+from inlayfit.app.pages.prompts import Unsaved
 from inlayfit.app.window import MainWindow
 from inlayfit.document.imports import import_drawing
 from inlayfit.document.project_file import save_project, to_bytes

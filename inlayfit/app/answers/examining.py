@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from inlayfit.app.solution import Solution, Solved
+from inlayfit.app.answers.solution import Solution, Solved
 from inlayfit.document.workshop_numbers import WorkshopNumbers
 from inlayfit.errors import Cancelled, InlayfitError
 from inlayfit.finding import Finding, Severity, heaviest_first

@@ -12,9 +12,9 @@ import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
+from inlayfit.app.pages import prompts
+from inlayfit.app.pages.stations_page import StationsPage
 from inlayfit.app.session import Session
-from inlayfit.app.stations_page import StationsPage
 from inlayfit.app.window import MainWindow
 from inlayfit.cli import main
 from inlayfit.document import edits

@@ -6,7 +6,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app.core_words import core_error
-from inlayfit.app.form_row import LABEL_PX
+from inlayfit.app.pages.form_row import LABEL_PX
 from inlayfit.app.tasks import LatestTask
 from inlayfit.document import desktop_entry
 from inlayfit.document.desktop_entry import Opens, Told

@@ -19,8 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.form_row import add_row, fit_height
-from inlayfit.app.reading_fixes import Part
+from inlayfit.app.pages.form_row import add_row, fit_height
+from inlayfit.app.pages.reading_fixes import Part
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.app.words import counted

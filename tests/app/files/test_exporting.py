@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
-from inlayfit.app.export_page import ExportWish
+from inlayfit.app.pages import prompts
+from inlayfit.app.pages.export_page import ExportWish
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits

@@ -5,9 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QDialog, QWidget
 
+from inlayfit.app.pages.size_page import SizePage
+from inlayfit.app.pages.stations_page import StationsPage
 from inlayfit.app.session import Session
-from inlayfit.app.size_page import SizePage
-from inlayfit.app.stations_page import StationsPage
 from inlayfit.document.edits import Edit
 from inlayfit.document.measured_edits import apply_readings, leave_readings_out, type_pocket
 from inlayfit.document.new_work import in_unit, template_fitting

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.form_row import add_row, fit_height
+from inlayfit.app.pages.form_row import add_row, fit_height
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.fit.spec import Half

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app.core_words import core_error
-from inlayfit.app.form_row import add_row, fit_height
+from inlayfit.app.pages.form_row import add_row, fit_height
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.measured import circle, rectangle, slot

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from inlayfit.app.answers.solution import Solution
+from inlayfit.app.answers.solving import half_lines
 from inlayfit.app.canvas.scene import FittingScene, GapScene, HalfLabel, OutlineScene, Shape
-from inlayfit.app.solution import Solution
-from inlayfit.app.solving import half_lines
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, Source, State
 from inlayfit.fit.spec import Half

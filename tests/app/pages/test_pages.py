@@ -13,12 +13,12 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import prompts
-from inlayfit.app.export_page import ExportPage, ExportWish
-from inlayfit.app.prompts import export_wish
-from inlayfit.app.reading_page import ReadingPage
-from inlayfit.app.size_page import SizePage
-from inlayfit.app.stations_page import StationsPage
+from inlayfit.app.pages import prompts
+from inlayfit.app.pages.export_page import ExportPage, ExportWish
+from inlayfit.app.pages.prompts import export_wish
+from inlayfit.app.pages.reading_page import ReadingPage
+from inlayfit.app.pages.size_page import SizePage
+from inlayfit.app.pages.stations_page import StationsPage
 from inlayfit.app.window import MainWindow
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.document.folder_units import unit_for

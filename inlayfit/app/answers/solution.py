@@ -13,8 +13,8 @@ from inlayfit.document.state import Fitting, State
 from inlayfit.fit.spec import FitSpec, Seating
 
 if TYPE_CHECKING:  # results are heavy; a window without any need not wait for them
+    from inlayfit.app.answers.standing import Standing
     from inlayfit.app.canvas.scene import FittingScene
-    from inlayfit.app.standing import Standing
     from inlayfit.document.outlines import Outline
     from inlayfit.fit.result import FitResult
     from inlayfit.fit.seating import Seat

@@ -20,8 +20,8 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.desktop_row import DesktopRow
-from inlayfit.app.form_row import add_row
+from inlayfit.app.pages.desktop_row import DesktopRow
+from inlayfit.app.pages.form_row import add_row
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.settings import TABLE, Kind, Setting, Settings, Value
