@@ -22,7 +22,7 @@ from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.path import Points
 
 _MOST_STEPS = 40
-_ARRIVED_MM = 1e-7
+_ARRIVED_MM = 4e-4  # half of what counts as dust: a line that enters at a grazing angle never quite arrives
 _FARTHEST_RADII = 2.0
 
 

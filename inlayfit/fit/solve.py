@@ -39,6 +39,8 @@ from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outsid
 from inlayfit.fit.result import FitResult, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, Half, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
+from inlayfit.geometry.departures import departing_difference
+from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import (
     barred_outside,
     closed,
@@ -124,7 +126,7 @@ def _halves(
 
 def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
     form = _matched_form(drawn, spec, tolerance, progress)
-    pocket = _shaped_pocket(form.region, spec.pocket, tolerance.after_a_sweep)
+    pocket = _shaped_pocket(form.region, spec.pocket, tolerance, form)
     if spec.pocket.relief is Relief.ROUNDED:
         pocket = replace(pocket, left_over=form.corners)
     progress.raise_if_cancelled()
@@ -179,15 +181,19 @@ class _Form:
 
     Attributes:
         region: the form.
+        swept: what the pocket's cutter reaches of the drawing.
         corners: what of the drawing it leaves out because the pocket's cutter is round.
         findings: what to look at.
         suits_plug: whether the plug's cutter reaches every corner of a plug of this form.
+        is_closed: whether it was closed for that, so that the pocket's cutter may reach more than it swept.
     """
 
     region: Region
+    swept: Region
     corners: Region
     findings: tuple[Finding, ...]
     suits_plug: bool = False
+    is_closed: bool = False
 
 
 @lru_cache(maxsize=16)
@@ -218,7 +224,7 @@ def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: 
     else:
         region = _reached_and_corners(drawn, reached, left, spec.pocket.radius_mm, tolerance)
     progress.raise_if_cancelled()
-    form = _Form(thinned(region, tolerance), corners, findings)
+    form = _Form(thinned(region, tolerance), reached, corners, findings)
     return _closed_for_plug(form, spec, tolerance, progress) if spec.plug.relief is Relief.ROUNDED else form
 
 
@@ -255,36 +261,56 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
     filled = closed(form.region, radius, tolerance)
     if not tolerance.is_for_cutting:
-        return _Form(thinned(filled, tolerance), form.corners, form.findings, suits_plug=True)
+        return replace(form, region=thinned(filled, tolerance), is_closed=True, suits_plug=True)
     eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
     narrow = unreached(eased, filled, pocket_radius, tolerance)
     for _ in range(_MOST_ROUNDS):
         if not narrow:
-            return _Form(thinned(filled, tolerance), form.corners, tuple(findings), suits_plug=True)
+            form = replace(form, region=thinned(filled, tolerance), is_closed=True, suits_plug=True)
+            return replace(form, findings=tuple(findings))
         progress.raise_if_cancelled()
         reached = filled.minus(_together(r.region for r in narrow))
         filled = closed(reached, radius, tolerance)
         eased = residues_outside(reached, filled, radius, tolerance)
         narrow = unreached(eased, filled, pocket_radius, tolerance)
-    return _Form(filled, form.corners, (*findings, *check.of_conflict(narrow)))
+    findings += check.of_conflict(narrow)
+    return replace(form, region=filled, is_closed=True, findings=tuple(findings))
 
 
-def _shaped_pocket(wanted: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
+    """What the pocket's cutter reaches of a form: all it swept of the drawing, and what closing opened to it.
+
+    A passage that it barely goes through is one slack too narrow after the sweep, and would be lost.
+    """
+    if not form.is_closed or form.swept.is_empty:
+        return form.swept
+    reached = opened(form.region, radius, tolerance)
+    if reached.is_empty:
+        return form.swept
+    edge, away = BoundaryIndex(reached), tolerance.settle_mm / 2
+    lost = departing_difference(form.swept, reached, wall=form.swept, other=edge, distance=away, reach=radius)
+    return reached if lost.is_empty else reached.union(lost)
+
+
+def _shaped_pocket(
+    wanted: Region, half: HalfSpec, tolerance: Tolerance, form: _Form | None = None
+) -> HalfResult:
     """The pocket that the cutter leaves of what is wanted, relieved or left for hand work as asked.
 
     Its outline is what the cutter reaches and sweeps; films of what is wanted between the two are dust.
     """
-    if half.relief is Relief.ROUNDED or half.radius_mm == 0 or wanted.is_empty:
+    radius = half.radius_mm
+    if half.relief is Relief.ROUNDED or radius == 0 or wanted.is_empty:
         return HalfResult(wanted)
-    reached = opened(wanted, half.radius_mm, tolerance)
-    left = residues(wanted, reached, half.radius_mm, tolerance)
+    reached = _swept_again(form, radius, tolerance) if form else opened(wanted, radius, tolerance)
+    left = residues(wanted, reached, radius, tolerance)
     if not left:
         return HalfResult(reached if half.relief is Relief.BY_HAND else wanted)
     if half.relief is Relief.BY_HAND:
         return HalfResult(reached, left_over=_together(r.region for r in left), pared=wanted)
-    centres = room_inside(wanted, half.radius_mm, tolerance)
-    host = host_around(wanted, 4 * half.radius_mm)
+    centres = room_inside(wanted, radius, tolerance.after_a_sweep if form else tolerance)
+    host = host_around(wanted, 4 * radius)
     sweeps = sweeps_for(left, centres, host, half, tolerance)
     outline = reached.union(_together(sweep.swept for sweep in sweeps))
     return HalfResult(outline, reliefs=_cuts(Half.POCKET, half.relief, sweeps, host))

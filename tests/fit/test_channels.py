@@ -18,6 +18,7 @@ from inlayfit.geometry.morphology import opened, room_inside
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
 from inlayfit.geometry.transform import Transform
+from tests.oracles import MICROMETRE
 from tests.strategies import examples, lengths, rigid_motions
 
 
@@ -66,6 +67,23 @@ def test_a_channel_barely_too_narrow_is_cleared_by_one_straight_plunge(
     result = solve(shape, FitSpec(0.0, HalfSpec(2.0, relief=Relief.DOG_BONE), plug))
     assert all(cut.straight for cut in result.pocket.reliefs)
     assert shape.minus(result.pocket.outline).area <= EXACT.settle_mm * shape.perimeter
+
+
+@examples(20, 200)
+@given(short_um=st.floats(2.0, 100.0), slope=st.floats(0.001, 0.2), motion=rigid_motions())
+def test_a_dead_end_at_the_end_of_a_funnel_is_entered(
+    short_um: float, slope: float, motion: Transform
+) -> None:
+    """The cutter's centres end in a tip, into which the middle line runs at a grazing angle."""
+    half, deep = 1.0 - short_um / 2000, 6.0
+    wall = [(0.0, half), (-6.0, half + 6.0 * slope), (-6.0, 5.0), (-20.0, 5.0)]
+    ring = [(deep, half), *wall, *[(x, -y) for x, y in reversed(wall)], (deep, -half)]
+    moved = Region.of_ring(ring).moved(motion)
+    left = [residue for residue in left_in(moved, 1.0) if residue.region.area > 1.0]
+    centres = BoundaryIndex(room_inside(moved, 1.0, EXACT))
+    ways = ways_into_channels(left, centres, 1.0)
+    assert ways.target.tolist() == [0]
+    assert centres.signed(ways.origins)[0].min() >= -MICROMETRE
 
 
 def test_corners_have_no_middle() -> None:
