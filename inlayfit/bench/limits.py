@@ -131,7 +131,7 @@ class FitLimits:
 
     @property
     def per_side_mm(self) -> tuple[float, float]:
-        """Least and greatest clearance at one wall, the insert centred."""
+        """Least and greatest clearance at one wall, the plug centred."""
         least, greatest = self.overall_mm
         return least / 2, greatest / 2
 

@@ -1,17 +1,17 @@
-"""The stack: floor, tape or glue, insert, host face; and whether the insert ends proud, flush or below.
+"""The stack: floor, tape or glue, plug, host face; and whether the plug ends proud, flush or below.
 
 All heights are millimetres along the spindle, measured from the pocket's floor upwards.
 
-    proud = insert thickness + build-up on its two faces
+    proud = plug thickness + build-up on its two faces
             + what it rests on above the floor
             − (depth + build-up on the host's face − build-up on the floor)
 
-*Proud* is the insert's top above the host's face; below it is negative. A *build-up* is what one coated
+*Proud* is the plug's top above the host's face; below it is negative. A *build-up* is what one coated
 surface grows by (of a film that eats into the metal, only the part outside). Coat the host's face and the
 floor alike and the depth stays what it was, while the width of the pocket shrinks by two build-ups, one for
 each wall. With the floor masked the pocket gets deeper.
 
-What the insert rests on is the higher of two things, not their sum: the tape or glue as compressed, and the
+What the plug rests on is the higher of two things, not their sum: the tape or glue as compressed, and the
 place where a worn cutter's *floor fillet* stops its lower edge.
 
 Floor fillet and edge break. In the section across a straight wall, let the wall be x = 0 and the floor
@@ -19,18 +19,18 @@ y = 0. A cutter whose corner is worn to the radius r leaves below the wall the a
 
     f(x) = r − √(r² − (r − x)²)   for 0 ≤ x ≤ r,   0 beyond            (height of the fillet at x)
 
-The insert's side stands at x = c, the clearance per side, and its lower edge is broken at 45° over the
-width w: from (c, h + w) to (c + w, h), h being how high it is held. The fillet is hollow and the insert's
-section is convex, so they touch at corners of the insert only (f is convex, so on the chamfer f minus a
+The plug's side stands at x = c, the clearance per side, and its lower edge is broken at 45° over the
+width w: from (c, h + w) to (c + w, h), h being how high it is held. The fillet is hollow and the plug's
+section is convex, so they touch at corners of the plug only (f is convex, so on the chamfer f minus a
 straight line is greatest at an end):
 
     h = max(0, f(c) − w, f(c + w))
 
 A sharp edge is w = 0. The edge clears the fillet, h = 0, as soon as c + w ≥ r: clearance and edge break
 together must reach the fillet's radius. An interference presses the side to the wall, so c < 0 counts as 0;
-so does the tight side of an insert pushed to one side. (Plane geometry, derived here.)
+so does the tight side of a plug pushed to one side. (Plane geometry, derived here.)
 
-Does not handle: an edge broken by a round or at another angle, a floor that is not level, tilted inserts.
+Does not handle: an edge broken by a round or at another angle, a floor that is not level, tilted plugs.
 """
 
 from __future__ import annotations
@@ -121,9 +121,9 @@ class BuildUp:
         rim_mm: the host's face round the pocket.
         floor_mm: the pocket's floor.
         pocket_wall_mm: the pocket's walls.
-        top_mm: the insert's upper face.
-        bottom_mm: the insert's lower face.
-        plug_wall_mm: the insert's walls.
+        top_mm: the plug's upper face.
+        bottom_mm: the plug's lower face.
+        plug_wall_mm: the plug's walls.
     """
 
     rim_mm: float = 0.0
@@ -148,8 +148,8 @@ class BuildUp:
         return cls(rim_mm=build_up_mm, floor_mm=floor, pocket_wall_mm=build_up_mm)
 
     @classmethod
-    def insert(cls, build_up_mm: float) -> BuildUp:
-        """The insert coated all over."""
+    def plug(cls, build_up_mm: float) -> BuildUp:
+        """The plug coated all over."""
         return cls(top_mm=build_up_mm, bottom_mm=build_up_mm, plug_wall_mm=build_up_mm)
 
     def with_coat(self, other: BuildUp) -> BuildUp:
@@ -163,7 +163,7 @@ class BuildUp:
 
     @property
     def thickness_change_mm(self) -> float:
-        """Growth of the insert's thickness."""
+        """Growth of the plug's thickness."""
         return self.top_mm + self.bottom_mm
 
     @property
@@ -191,38 +191,38 @@ class Stack:
     """The heights at one pocket, each before coating.
 
     Attributes:
-        insert: thickness.
+        plug: thickness.
         depth: of the pocket below the host's face.
-        bed: tape or glue under the insert, as compressed; 0 for none.
+        bed: tape or glue under the plug, as compressed; 0 for none.
         build_up: coatings.
-        hold_up_mm: how high a floor fillet stops the insert's lower edge; see `hold_up_mm`.
+        hold_up_mm: how high a floor fillet stops the plug's lower edge; see `hold_up_mm`.
     """
 
-    insert: Spread
+    plug: Spread
     depth: Spread
     bed: Spread = Spread(0.0, 0.0, 0.0)
     build_up: BuildUp = BARE
     hold_up_mm: float = 0.0
 
     def __post_init__(self) -> None:
-        if self.insert.low_mm <= 0 or self.depth.low_mm <= 0:
+        if self.plug.low_mm <= 0 or self.depth.low_mm <= 0:
             raise SpecError(
-                Worded("An insert's thickness and a pocket's depth are more than 0; check the readings.")
+                Worded("A plug's thickness and a pocket's depth are more than 0; check the readings.")
             )
         if self.bed.low_mm < 0:
             raise SpecError(Worded("Tape or glue has no negative thickness; give 0 for none."))
         if not math.isfinite(self.hold_up_mm) or self.hold_up_mm < 0:
-            raise SpecError(Worded("A floor fillet holds the insert up by 0 or more; check the number."))
+            raise SpecError(Worded("A floor fillet holds the plug up by 0 or more; check the number."))
 
     @property
     def rest(self) -> Spread:
-        """Height of the insert's lower face above the coated floor."""
+        """Height of the plug's lower face above the coated floor."""
         return self.bed.at_least(self.hold_up_mm)
 
     @property
     def proud(self) -> Spread:
-        """Insert above the host's face; lowest and highest if every reading conspires."""
-        top = self.insert.plus(self.rest).shifted(self.build_up.thickness_change_mm)
+        """Plug above the host's face; lowest and highest if every reading conspires."""
+        top = self.plug.plus(self.rest).shifted(self.build_up.thickness_change_mm)
         return top.minus(self.depth.shifted(self.build_up.depth_change_mm))
 
     @property
@@ -232,7 +232,7 @@ class Stack:
 
 
 class Height(StrEnum):
-    """Where the insert's top is."""
+    """Where the plug's top is."""
 
     PROUD = "proud"
     FLUSH = "flush"
@@ -287,7 +287,7 @@ class StackVerdict:
     """How a stack stands to its target.
 
     Attributes:
-        height: where the insert is expected, flush within the target's tolerance.
+        height: where the plug is expected, flush within the target's tolerance.
         met: how surely the target is met.
         off_mm: expected height above the wanted one; negative when too low.
         sentence: the answer, ending with what to do.
@@ -331,7 +331,7 @@ def _sentence(stack: Stack, target: Target, met: Met, unit: Unit) -> str:
     proud = stack.proud
     low, high = (format_length(v, unit, with_unit=False) for v in (proud.low_mm, proud.high_mm))
     side = "below" if proud.middle_mm < 0 else "above"
-    height = f"Insert {format_length(abs(proud.middle_mm), unit)} {side} the host face ({low} to {high})"
+    height = f"Plug {format_length(abs(proud.middle_mm), unit)} {side} the host face ({low} to {high})"
     if met is Met.SURE:
         return f"{height}: {target.height.value}, as wanted."
     if met is Met.LIKELY:
@@ -341,9 +341,7 @@ def _sentence(stack: Stack, target: Target, met: Met, unit: Unit) -> str:
     if off < 0:
         return f"{height}: {amount} too low; add a shim, thicker tape or thicker stock."
     if stack.held_by_fillet:
-        return (
-            f"{height}: {amount} too high, held up by the floor fillet; break the insert's lower edge more."
-        )
+        return f"{height}: {amount} too high, held up by the floor fillet; break the plug's lower edge more."
     return f"{height}: {amount} too high; cut the floor deeper, or use thinner stock or tape."
 
 
@@ -370,11 +368,11 @@ def fillet_height_mm(x_mm: float, fillet_radius_mm: float) -> float:
 
 
 def hold_up_mm(fillet_radius_mm: float, *, edge_break_mm: float, clearance_mm: float) -> float:
-    """How far a floor fillet holds an insert above the floor.
+    """How far a floor fillet holds a plug above the floor.
 
     Args:
         fillet_radius_mm: radius between wall and floor, as it is when coated.
-        edge_break_mm: width of the 45° chamfer on the insert's lower edge; 0 for a sharp edge.
+        edge_break_mm: width of the 45° chamfer on the plug's lower edge; 0 for a sharp edge.
         clearance_mm: per side, at the tightest place; negative counts as 0.
 
     Raises:
@@ -388,7 +386,7 @@ def hold_up_mm(fillet_radius_mm: float, *, edge_break_mm: float, clearance_mm: f
 
 
 def edge_break_needed_mm(fillet_radius_mm: float, *, clearance_mm: float) -> float:
-    """The narrowest 45° chamfer that lets an insert down to the floor: fillet radius less clearance."""
+    """The narrowest 45° chamfer that lets a plug down to the floor: fillet radius less clearance."""
     _check_edge(fillet_radius_mm, 0.0, clearance_mm)
     return max(0.0, fillet_radius_mm - max(clearance_mm, 0.0))
 

@@ -112,7 +112,7 @@ def _fitting_to_json(fitting: Fitting) -> Json:
         "plug": _half_to_json(fitting.plug, fitting.spec.plug),
         "stack": {
             "depth_mm": stack.depth_mm,
-            "insert_mm": stack.insert_mm,
+            "insert_mm": stack.plug_mm,  # the name of version 1
             "glue_mm": stack.glue_mm,
             "glue": stack.glue,
             "target_proud_mm": stack.target_proud_mm,
@@ -266,7 +266,7 @@ def _fitting(at: _At) -> Fitting:
         plug=HalfName(plug.text("name"), plug.text("material")),
         stack=StackNumbers(
             depth_mm=stack.number("depth_mm"),
-            insert_mm=stack.number("insert_mm"),
+            plug_mm=stack.number("insert_mm"),
             glue_mm=stack.number("glue_mm"),
             glue=stack.text("glue"),
             target_proud_mm=stack.number("target_proud_mm"),

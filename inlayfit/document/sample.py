@@ -29,7 +29,7 @@ def sample_fitting() -> Fitting:
         ),
         pocket=HalfName("disc", "cherry"),
         plug=HalfName("leaf", "copper"),
-        stack=StackNumbers(depth_mm=2.995, insert_mm=2.98, glue_mm=0.02, glue="thin glue", spread_mm=0.035),
+        stack=StackNumbers(depth_mm=2.995, plug_mm=2.98, glue_mm=0.02, glue="thin glue", spread_mm=0.035),
     )
 
 

@@ -67,7 +67,7 @@ class StackNumbers:
 
     Attributes:
         depth_mm: depth of the pocket.
-        insert_mm: thickness of the plug.
+        plug_mm: thickness of the plug.
         glue_mm: thickness of tape or glue under it, as it ends up.
         glue: what it is called.
         target_proud_mm: how far above the host face it is meant to end; negative for below.
@@ -78,7 +78,7 @@ class StackNumbers:
     """
 
     depth_mm: float = 3.0
-    insert_mm: float = 3.0
+    plug_mm: float = 3.0
     glue_mm: float = 0.0
     glue: str = "no glue"
     target_proud_mm: float = 0.0
@@ -90,9 +90,9 @@ class StackNumbers:
         Stack(*self._parts())
 
     def _parts(self) -> tuple[Spread, Spread, Spread]:
-        """Insert, depth and bed; the spread of both readings is put on the depth."""
+        """Plug, depth and bed; the spread of both readings is put on the depth."""
         depth = Spread.plus_minus(self.depth_mm, self.spread_mm)
-        return Spread.exact(self.insert_mm), depth, Spread.exact(self.glue_mm)
+        return Spread.exact(self.plug_mm), depth, Spread.exact(self.glue_mm)
 
     @property
     def heights(self) -> Stack:

@@ -158,11 +158,11 @@ def _pocket_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress:
     """The plug stays as it is; the mirror image of `_plug_to_cut`."""
     cut = closed(drawn, spec.plug.radius_mm, tolerance).union(drawn)
     sharper = residues_outside(drawn, cut, spec.plug.radius_mm, tolerance)
-    insert = cut if sharper else drawn
+    plug = cut if sharper else drawn
     progress.raise_if_cancelled()
-    target = thinned(dilate(insert, spec.clearance_mm, tolerance), tolerance)
+    target = thinned(dilate(plug, spec.clearance_mm, tolerance), tolerance)
     pocket = _shaped_pocket(target, _giving_way(spec.pocket), tolerance)
-    findings = [*check.of_given_half(sharper, spec.plug, Half.PLUG), *check.of_target(insert, target, spec)]
+    findings = [*check.of_given_half(sharper, spec.plug, Half.PLUG), *check.of_target(plug, target, spec)]
     return (
         _with_passes(pocket, spec.pocket, Half.POCKET, tolerance),
         HalfResult(drawn, changed=False),

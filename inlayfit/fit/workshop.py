@@ -2,7 +2,7 @@
 
 `solve` answers with true cutters and perfect cuts. `examined` looks at such an answer once more, with what is
 known about the machine, and adds findings and numbers: bench advice where both halves are made, the other
-face of a tapered kerf, lookalikes that need a mark, a floor fillet that holds the insert up, a cutter that is
+face of a tapered kerf, lookalikes that need a mark, a floor fillet that holds the plug up, a cutter that is
 not what its label says, and how many parts of many have the wanted feel.
 
 All of it is slow beside the solving and belongs behind a command or an export, never behind a slider.
@@ -87,12 +87,12 @@ class Workshop:
 
 @dataclass(frozen=True, slots=True)
 class FloorRest:
-    """How a floor fillet meets the insert's lower edge.
+    """How a floor fillet meets the plug's lower edge.
 
     Attributes:
         fillet_mm: radius of the fillet.
-        hold_up_mm: how high it holds the insert at the tightest gap.
-        edge_break_needed_mm: width of the chamfer that lets the insert down.
+        hold_up_mm: how high it holds the plug at the tightest gap.
+        edge_break_needed_mm: width of the chamfer that lets the plug down.
     """
 
     fillet_mm: float
@@ -109,7 +109,7 @@ class Examined:
         orientations: ways of holding the plug that look alike.
         bench: where two made halves are too tight.
         faces: both faces of a tapered cut.
-        floor: a floor fillet and the insert's lower edge.
+        floor: a floor fillet and the plug's lower edge.
         scatter: what the errors do to many parts.
         passes_mm: depths of the passes.
     """
@@ -170,12 +170,12 @@ def _held_up(floor: FloorRest) -> Finding | None:
         "held-up",
         Severity.WARN,
         Worded(
-            "The floor fillet of {fillet} holds the insert {height} above the floor.",
+            "The floor fillet of {fillet} holds the plug {height} above the floor.",
             fillet=length(floor.fillet_mm),
             height=length(floor.hold_up_mm),
         ),
         Worded(
-            "Break the insert's lower edge by {needed}, or cut the floor with a sharp cutter.",
+            "Break the plug's lower edge by {needed}, or cut the floor with a sharp cutter.",
             needed=length(needed),
         ),
     )

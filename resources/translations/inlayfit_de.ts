@@ -830,7 +830,7 @@
    <translation>Eine Höhe des Aufbaus hat keinen Messwert; messen Sie an mindestens einer Stelle.</translation>
   </message>
   <message>
-   <source>An insert's thickness and a pocket's depth are more than 0; check the readings.</source>
+   <source>A plug's thickness and a pocket's depth are more than 0; check the readings.</source>
    <translation>Die Dicke einer Einlage und die Tiefe einer Tasche sind mehr als 0; prüfen Sie die Messwerte.</translation>
   </message>
   <message>
@@ -838,7 +838,7 @@
    <translation>Klebeband oder Kleber hat keine negative Dicke; geben Sie 0 für keines ein.</translation>
   </message>
   <message>
-   <source>A floor fillet holds the insert up by 0 or more; check the number.</source>
+   <source>A floor fillet holds the plug up by 0 or more; check the number.</source>
    <translation>Eine Kehle am Grund hält die Einlage um mindestens 0 hoch; prüfen Sie die Zahl.</translation>
   </message>
   <message>
@@ -2450,11 +2450,11 @@
    <translation>Kehle am Grund</translation>
   </message>
   <message>
-   <source>The floor fillet of {fillet} holds the insert {height} above the floor.</source>
+   <source>The floor fillet of {fillet} holds the plug {height} above the floor.</source>
    <translation>Die Kehle von {fillet} am Grund hält die Einlage {height} über dem Grund.</translation>
   </message>
   <message>
-   <source>Break the insert's lower edge by {needed}, or cut the floor with a sharp cutter.</source>
+   <source>Break the plug's lower edge by {needed}, or cut the floor with a sharp cutter.</source>
    <translation>Brechen Sie die Unterkante der Einlage um {needed}, oder schneiden Sie den Grund mit einem scharfen Fräser.</translation>
   </message>
   <message>
@@ -5600,15 +5600,15 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Tiefe</translation>
   </message>
   <message>
-   <source>Depth of the pocket below the host face. Deeper lets the insert sit lower.</source>
+   <source>Depth of the pocket below the host face. Deeper lets the plug sit lower.</source>
    <translation>Tiefe der Tasche unter der Trägerfläche. Tiefer lässt die Einlage niedriger sitzen.</translation>
   </message>
   <message>
-   <source>Tape or glue under the insert, pressed. More of it lifts the insert.</source>
+   <source>Tape or glue under the plug, pressed. More of it lifts the plug.</source>
    <translation>Klebeband oder Kleber unter der Einlage, gepresst. Mehr davon hebt die Einlage.</translation>
   </message>
   <message>
-   <source>Thickness of the insert. Measure it in several places.</source>
+   <source>Thickness of the plug. Measure it in several places.</source>
    <translation>Dicke der Einlage. An mehreren Stellen messen.</translation>
   </message>
   <message>

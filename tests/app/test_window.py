@@ -408,7 +408,7 @@ def test_settings_take_effect_at_once_and_are_kept(open_discs: MainWindow, tmp_p
 
 
 def test_the_stack_says_where_the_plug_ends(open_discs: MainWindow, qtbot: QtBot) -> None:
-    box = open_discs.work.spot.stack.insert_box
+    box = open_discs.work.spot.stack.thickness_box
     box.selectAll()
     QTest.keyClicks(box.lineEdit(), "3.2")
     QTest.keyClick(box.lineEdit(), Qt.Key.Key_Return)

@@ -48,36 +48,36 @@ stacks = st.builds(
 )
 
 
-def bare(insert: float = 3.0, depth: float = 3.0, **more: object) -> Stack:
-    return Stack(Spread.exact(insert), Spread.exact(depth), **more)  # type: ignore[arg-type]  # test shorthand
+def bare(plug: float = 3.0, depth: float = 3.0, **more: object) -> Stack:
+    return Stack(Spread.exact(plug), Spread.exact(depth), **more)  # type: ignore[arg-type]  # test shorthand
 
 
 @given(films, heights, heights)
 def test_coating_rim_and_floor_leaves_the_height_and_closes_the_width_by_two(
-    film: float, insert: float, depth: float
+    film: float, plug: float, depth: float
 ) -> None:
     coat = BuildUp.host(film)
-    assert bare(insert, depth, build_up=coat).proud.middle_mm == pytest.approx(insert - depth)
+    assert bare(plug, depth, build_up=coat).proud.middle_mm == pytest.approx(plug - depth)
     assert coat.depth_change_mm == 0
     assert coat.pocket_width_change_mm == -2 * film
     assert coat.clearance_change_mm == -film
 
 
 @given(films, films)
-def test_each_way_of_coating_moves_the_height_as_reckoned_by_hand(host: float, insert: float) -> None:
-    # Acceptance: host only, insert only, both, masked floor. 3.00 in 3.00 is flush when bare.
-    both = BuildUp.host(host).with_coat(BuildUp.insert(insert))
+def test_each_way_of_coating_moves_the_height_as_reckoned_by_hand(host: float, plug: float) -> None:
+    # Acceptance: host only, plug only, both, masked floor. 3.00 in 3.00 is flush when bare.
+    both = BuildUp.host(host).with_coat(BuildUp.plug(plug))
     cases = {
         BARE: 0.0,
         BuildUp.host(host): 0.0,
-        BuildUp.insert(insert): 2 * insert,
-        both: 2 * insert,
+        BuildUp.plug(plug): 2 * plug,
+        both: 2 * plug,
         BuildUp.host(host, floor_masked=True): -host,
-        BuildUp.host(host, floor_masked=True).with_coat(BuildUp.insert(insert)): 2 * insert - host,
+        BuildUp.host(host, floor_masked=True).with_coat(BuildUp.plug(plug)): 2 * plug - host,
     }
     for coat, proud in cases.items():
         assert bare(build_up=coat).proud.middle_mm == pytest.approx(proud, abs=1e-12)
-    assert both.clearance_change_mm == pytest.approx(-(host + insert))
+    assert both.clearance_change_mm == pytest.approx(-(host + plug))
     assert both.clearance_change_mm == pytest.approx(
         (both.pocket_width_change_mm - both.plug_width_change_mm) / 2
     )
@@ -87,7 +87,7 @@ def test_a_film_of_50_um_that_grows_half_outwards_closes_a_hole_by_50_um() -> No
     # A European hard-anodiser's page: 50 µm of film, +25 µm on a flat; make the hole 50 µm larger.
     assert BuildUp.host(0.025).pocket_width_change_mm == pytest.approx(-0.05)
     # A finisher's page: a plate 1.000 in thick with 0.002 in of film ends 1.002 in thick.
-    assert BuildUp.insert(0.001 * 25.4).thickness_change_mm == pytest.approx(0.002 * 25.4)
+    assert BuildUp.plug(0.001 * 25.4).thickness_change_mm == pytest.approx(0.002 * 25.4)
 
 
 def test_the_worked_sum_of_the_bench_question() -> None:
@@ -109,7 +109,7 @@ def test_no_combination_inside_the_spreads_leaves_the_answer(stack: Stack, seed:
         return float(random.uniform(spread.low_mm, spread.high_mm))
 
     coat = stack.build_up
-    top = max(pick(stack.bed), stack.hold_up_mm) + pick(stack.insert) + coat.top_mm + coat.bottom_mm
+    top = max(pick(stack.bed), stack.hold_up_mm) + pick(stack.plug) + coat.top_mm + coat.bottom_mm
     face = pick(stack.depth) + coat.rim_mm - coat.floor_mm
     assert stack.proud.low_mm - 1e-12 <= top - face <= stack.proud.high_mm + 1e-12
     assert stack.proud.low_mm <= stack.proud.middle_mm <= stack.proud.high_mm
@@ -125,16 +125,16 @@ def test_tape_thicker_than_the_hold_up_hides_it() -> None:
 
 
 def brute_hold_up(radius: float, chamfer: float, side: float) -> float:
-    """Lower an insert's section into a pocket's section until they overlap: bisection on polygon areas."""
+    """Lower a plug's section into a pocket's section until they overlap: bisection on polygon areas."""
     angles = np.linspace(math.pi, 1.5 * math.pi, 1001)
     arc = np.column_stack([radius + radius * np.cos(angles), radius + radius * np.sin(angles)])
     fillet = Polygon([*arc, (0.0, 0.0)])
     host = fillet.union(box(-5, -5, 0, 20)).union(box(-5, -5, 20, 0))
-    insert = Polygon([(side, chamfer), (side + chamfer, 0), (15, 0), (15, 15), (side, 15)])
+    plug = Polygon([(side, chamfer), (side + chamfer, 0), (15, 0), (15, 15), (side, 15)])
     low, high = 0.0, radius + chamfer + 1
     for _ in range(40):
         middle = (low + high) / 2
-        if host.intersection(translate(insert, 0, middle)).area > 1e-13:
+        if host.intersection(translate(plug, 0, middle)).area > 1e-13:
             low = middle
         else:
             high = middle
@@ -177,7 +177,7 @@ def test_a_sharp_edge_against_the_wall_stands_on_the_top_of_the_fillet() -> None
 
 
 @pytest.mark.parametrize(
-    ("insert", "target", "met", "height"),
+    ("plug", "target", "met", "height"),
     [
         ([3.02, 3.03], Target(Height.FLUSH, 0, 0.05), Met.SURE, Height.FLUSH),
         ([2.98, 3.12], Target(Height.FLUSH, 0, 0.05), Met.LIKELY, Height.FLUSH),
@@ -188,12 +188,12 @@ def test_a_sharp_edge_against_the_wall_stands_on_the_top_of_the_fillet() -> None
         ([3.05], Target(Height.FLUSH, 0, 0.05), Met.SURE, Height.FLUSH),
     ],
 )
-def test_a_verdict_tells_where_the_insert_is_and_how_surely(
-    insert: list[float], target: Target, met: Met, height: Height
+def test_a_verdict_tells_where_the_plug_is_and_how_surely(
+    plug: list[float], target: Target, met: Met, height: Height
 ) -> None:
-    answer = verdict(Stack(Spread.of(insert), Spread.exact(3.0)), target)
+    answer = verdict(Stack(Spread.of(plug), Spread.exact(3.0)), target)
     assert (answer.met, answer.height) == (met, height)
-    assert answer.off_mm == pytest.approx(sum(insert) / len(insert) - 3.0 - target.aim_mm)
+    assert answer.off_mm == pytest.approx(sum(plug) / len(plug) - 3.0 - target.aim_mm)
 
 
 def test_a_missed_target_says_what_to_do() -> None:
@@ -218,7 +218,7 @@ def test_a_mirrored_height_has_the_mirrored_word(proud: float, tolerance: float)
         lambda: Spread(2, 1, 3),
         lambda: BuildUp(rim_mm=-0.01),
         lambda: BuildUp(floor_mm=math.inf),
-        lambda: bare(insert=0),
+        lambda: bare(plug=0),
         lambda: bare(bed=Spread.exact(-0.1)),
         lambda: bare(hold_up_mm=math.nan),
         lambda: Target(Height.FLUSH, 0.1),

@@ -98,7 +98,7 @@ def names() -> st.SearchStrategy[HalfName]:
 
 
 def stacks() -> st.SearchStrategy[StackNumbers]:
-    return st.builds(StackNumbers, depth_mm=lengths(0.5, 5), insert_mm=lengths(0.5, 5), glue=WORDS)
+    return st.builds(StackNumbers, depth_mm=lengths(0.5, 5), plug_mm=lengths(0.5, 5), glue=WORDS)
 
 
 @st.composite

@@ -29,14 +29,14 @@ class StackPanel(QWidget):
         self.view = StackView()
         self.view.setFixedHeight(180)
         self.depth_box = self._length(self.tr("Pocket depth"))
-        self.insert_box = self._length(self.tr("Plug thickness"))
+        self.thickness_box = self._length(self.tr("Plug thickness"))
         self.spread_box = self._length(self.tr("Readings vary by ±"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(2)
         boxes = (
             (self.tr("Depth"), self.depth_box),
-            (self.tr("Thickness"), self.insert_box),
+            (self.tr("Thickness"), self.thickness_box),
             (self.tr("Varies by ±"), self.spread_box),
         )
         for column, (words, box) in enumerate(boxes):
@@ -74,7 +74,7 @@ class StackPanel(QWidget):
         lead = self._lead()
         if lead is None:
             return None
-        field = {StackPart.DEPTH: "depth_mm", StackPart.INSERT: "insert_mm", StackPart.BED: "glue_mm"}[part]
+        field = {StackPart.DEPTH: "depth_mm", StackPart.PLUG: "plug_mm", StackPart.BED: "glue_mm"}[part]
         try:
             return replace(lead.stack, **{field: height_mm})  # type: ignore[arg-type]  # all three are lengths
         except InlayfitError:
@@ -100,7 +100,7 @@ class StackPanel(QWidget):
 
     @Slot(object)
     def _on_view_part_activated(self, part: StackPart) -> None:
-        box = {StackPart.DEPTH: self.depth_box, StackPart.INSERT: self.insert_box}.get(part)
+        box = {StackPart.DEPTH: self.depth_box, StackPart.PLUG: self.thickness_box}.get(part)
         if box is not None:
             box.setFocus(Qt.FocusReason.OtherFocusReason)
             box.selectAll()
@@ -109,12 +109,12 @@ class StackPanel(QWidget):
         lead = self._lead()
         if lead is None:
             return
-        heights = (self.depth_box.mm, self.insert_box.mm, self.spread_box.mm)
-        depth_mm, insert_mm, spread_mm = heights
+        heights = (self.depth_box.mm, self.thickness_box.mm, self.spread_box.mm)
+        depth_mm, plug_mm, spread_mm = heights
         old = lead.stack
         self._session.do(
             lambda state: set_stack(
-                state, replace(old, depth_mm=depth_mm, insert_mm=insert_mm, spread_mm=spread_mm)
+                state, replace(old, depth_mm=depth_mm, plug_mm=plug_mm, spread_mm=spread_mm)
             ),
             initiator=self,
         )
@@ -135,14 +135,14 @@ class StackPanel(QWidget):
         self.view.set_section(
             StackSection(
                 stack.heights,
-                insert_word=core(fitting.plug.material or fitting.plug.name) or core("plug"),
+                plug_word=core(fitting.plug.material or fitting.plug.name) or core("plug"),
                 bed_word=core(stack.glue),
                 host_word=core(fitting.pocket.material or fitting.pocket.name) or self.tr("host"),
             )
         )
         for box, value in (
             (self.depth_box, stack.depth_mm),
-            (self.insert_box, stack.insert_mm),
+            (self.thickness_box, stack.plug_mm),
             (self.spread_box, stack.spread_mm),
         ):
             box.set_unit(state.unit)

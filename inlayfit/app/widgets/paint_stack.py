@@ -30,10 +30,10 @@ class StackPart(StrEnum):
 
     DEPTH = "depth"
     BED = "bed"
-    INSERT = "insert"
+    PLUG = "plug"
 
 
-_GRIP_AT = {StackPart.INSERT: 0.5, StackPart.BED: 0.8, StackPart.DEPTH: 0.16}
+_GRIP_AT = {StackPart.PLUG: 0.5, StackPart.BED: 0.8, StackPart.DEPTH: 0.16}
 """Where along its face a grip stands, as a share, so that no two are taken for one."""
 
 
@@ -43,12 +43,12 @@ class StackSection:
 
     Attributes:
         stack: the heights, with the spread of their readings.
-        insert_word, bed_word, host_word: what the parts are called.
+        plug_word, bed_word, host_word: what the parts are called.
         flush_mm: a step of up to this much counts as flush.
     """
 
     stack: Stack = field(default_factory=lambda: Stack(Spread.exact(3.0), Spread.exact(3.0)))
-    insert_word: str = "insert"
+    plug_word: str = "plug"
     bed_word: str = "no glue"
     host_word: str = "host"
     flush_mm: float = 0.01
@@ -58,7 +58,7 @@ class StackSection:
         heights = {
             StackPart.DEPTH: self.stack.depth,
             StackPart.BED: self.stack.bed,
-            StackPart.INSERT: self.stack.insert,
+            StackPart.PLUG: self.stack.plug,
         }
         return heights[part].middle_mm
 
@@ -67,18 +67,16 @@ class StackSection:
         words = {
             StackPart.DEPTH: _tr("depth"),
             StackPart.BED: self.bed_word,
-            StackPart.INSERT: self.insert_word,
+            StackPart.PLUG: self.plug_word,
         }
         return words[part]
 
     def tip(self, part: StackPart, unit: Unit) -> str:
         """A tooltip: what the face is and what moving it does."""
         what = {
-            StackPart.DEPTH: _tr(
-                "Depth of the pocket below the host face. Deeper lets the insert sit lower."
-            ),
-            StackPart.BED: _tr("Tape or glue under the insert, pressed. More of it lifts the insert."),
-            StackPart.INSERT: _tr("Thickness of the insert. Measure it in several places."),
+            StackPart.DEPTH: _tr("Depth of the pocket below the host face. Deeper lets the plug sit lower."),
+            StackPart.BED: _tr("Tape or glue under the plug, pressed. More of it lifts the plug."),
+            StackPart.PLUG: _tr("Thickness of the plug. Measure it in several places."),
         }
         how = _tr("{0}. Drag, or double-click to type.").format(format_length(self.height_mm(part), unit))
         return f"{what[part]}\n{how}"
@@ -92,7 +90,7 @@ class SectionShape:
         face_y, floor_y: the host face and the pocket's floor.
         left, right: the pocket's walls.
         end: the right end of the host.
-        insert: the insert's box; its top is off the face by the step.
+        plug: the plug's box; its top is off the face by the step.
         bed_y: the top of the tape or glue.
     """
 
@@ -101,7 +99,7 @@ class SectionShape:
     left: float
     right: float
     end: float
-    insert: QRectF
+    plug: QRectF
     bed_y: float
 
 
@@ -126,8 +124,8 @@ def section_shape(area: QRectF, section: StackSection) -> SectionShape:
     bed_y = floor - (_BED_PX if section.stack.rest.middle_mm > 0 else 0.0)
     step = section.stack.proud.middle_mm * gauge_scale(section)
     top = face - min(_GAUGE_REACH_PX + 6, max(-_GAUGE_REACH_PX - 6, step))
-    insert = QRectF(left + _SIDE_GAP_PX, top, right - left - 2 * _SIDE_GAP_PX, bed_y - top)
-    return SectionShape(face, floor, left, right, end, insert, bed_y)
+    plug = QRectF(left + _SIDE_GAP_PX, top, right - left - 2 * _SIDE_GAP_PX, bed_y - top)
+    return SectionShape(face, floor, left, right, end, plug, bed_y)
 
 
 def _gauge_width() -> float:
@@ -142,9 +140,7 @@ def face_lines(shape: SectionShape, section: StackSection) -> dict[StackPart, QL
     """The faces that can be taken hold of."""
     inset = _EDGE_BREAK_PX + 6
     lines = {
-        StackPart.INSERT: QLineF(
-            shape.insert.left(), shape.insert.top(), shape.insert.right(), shape.insert.top()
-        ),
+        StackPart.PLUG: QLineF(shape.plug.left(), shape.plug.top(), shape.plug.right(), shape.plug.top()),
         StackPart.DEPTH: QLineF(shape.left, shape.floor_y, shape.right, shape.floor_y),
     }
     if section.stack.bed.middle_mm > 0:
@@ -166,7 +162,7 @@ def paint_section(
     shape = section_shape(area, section)
     _paint_host(painter, area, shape, look)
     _paint_bed(painter, shape, section, look)
-    _paint_insert(painter, shape, look)
+    _paint_plug(painter, shape, look)
     _paint_grips(painter, shape, section, look, held)
     painter.setOpacity(_DIMMED if dimmed else 1.0)
     _paint_words(painter, area, shape, section, look, unit)
@@ -211,8 +207,8 @@ def _paint_bed(painter: QPainter, shape: SectionShape, section: StackSection, lo
     painter.fillRect(bed, colour(look.accent, 0.6))
 
 
-def _paint_insert(painter: QPainter, shape: SectionShape, look: Tokens) -> None:
-    body, chamfer = shape.insert, _EDGE_BREAK_PX
+def _paint_plug(painter: QPainter, shape: SectionShape, look: Tokens) -> None:
+    body, chamfer = shape.plug, _EDGE_BREAK_PX
     painter.setPen(QPen(colour(look.text), 1.4))
     painter.setBrush(colour(look.plug_tint))
     painter.drawPolygon(
@@ -248,8 +244,8 @@ def _paint_grips(
 def _paint_words(
     painter: QPainter, area: QRectF, shape: SectionShape, section: StackSection, look: Tokens, unit: Unit
 ) -> None:
-    body = shape.insert.adjusted(4, 14, -4, -10)
-    _two_lines(painter, body, section.insert_word, section.stack.insert.middle_mm, look, unit)
+    body = shape.plug.adjusted(4, 14, -4, -10)
+    _two_lines(painter, body, section.plug_word, section.stack.plug.middle_mm, look, unit)
     dimension_x = shape.left - 12
     painter.setPen(QPen(colour(look.host_line), 1))
     painter.drawLine(QLineF(dimension_x, shape.face_y, dimension_x, shape.floor_y))

@@ -1,10 +1,10 @@
-"""The stack as a section one can take hold of: host face, insert, tape or glue, floor.
+"""The stack as a section one can take hold of: host face, plug, tape or glue, floor.
 
-Widths mean nothing and heights are exaggerated: the picture says so. The step between the insert's top and
+Widths mean nothing and heights are exaggerated: the picture says so. The step between the plug's top and
 the host face, and the gauge beside it, share one scale, so dragging a face by a finger's breadth changes its
 height by hundredths of a millimetre.
 
-    drag the insert's top   changes its thickness        drag the floor   changes the depth
+    drag the plug's top   changes its thickness        drag the floor   changes the depth
     drag the tape's top     changes the tape
     Left, Right             take hold of another face
     Up, Down                move it by 0.01 mm, with Shift by 0.1 mm
@@ -53,7 +53,7 @@ class StackView(QWidget):
         self._section = StackSection()
         self._unit = Unit.MM
         self._stale = False
-        self._held = StackPart.INSERT
+        self._held = StackPart.PLUG
         self._hovered: StackPart | None = None
         self._drag: tuple[float, float, float] | None = None
         self._dragged_mm: float | None = None

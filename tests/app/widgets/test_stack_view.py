@@ -33,9 +33,9 @@ LEFT = Qt.MouseButton.LeftButton
 AREA = QRectF(0, 0, 360, 212)
 
 
-def section(insert: float, depth: float, bed: float = 0.0, spread: float = 0.0) -> StackSection:
-    stack = Stack(Spread.plus_minus(insert, spread), Spread.exact(depth), Spread.exact(bed))
-    return StackSection(stack, insert_word="copper", bed_word="thin CA", host_word="cherry")
+def section(plug: float, depth: float, bed: float = 0.0, spread: float = 0.0) -> StackSection:
+    stack = Stack(Spread.plus_minus(plug, spread), Spread.exact(depth), Spread.exact(bed))
+    return StackSection(stack, plug_word="copper", bed_word="thin CA", host_word="cherry")
 
 
 @pytest.fixture
@@ -61,25 +61,21 @@ def face(view: StackView, part: StackPart) -> QPoint:
 
 
 @given(st.floats(2.9, 3.1), st.floats(0.0, 0.05))
-def test_the_step_is_drawn_at_the_scale_of_the_gauge(insert: float, spread: float) -> None:
-    shown = section(insert, 3.0, spread=spread)
+def test_the_step_is_drawn_at_the_scale_of_the_gauge(plug: float, spread: float) -> None:
+    shown = section(plug, 3.0, spread=spread)
     shape = section_shape(AREA, shown)
-    step = shape.face_y - shape.insert.top()
-    assert step == pytest.approx((insert - 3.0) * gauge_scale(shown), abs=0.5)
+    step = shape.face_y - shape.plug.top()
+    assert step == pytest.approx((plug - 3.0) * gauge_scale(shown), abs=0.5)
     assert gauge_factor(shown) in (10, 20, 50, 100, 200, 400)
 
 
 @given(st.floats(0.1, 30), st.floats(0.1, 30), st.floats(0, 3))
-def test_whatever_the_heights_the_insert_stays_in_the_picture(
-    insert: float, depth: float, bed: float
-) -> None:
-    shape = section_shape(AREA, section(insert, depth, bed))
-    assert AREA.top() <= shape.insert.top() < shape.insert.bottom() <= shape.floor_y
+def test_whatever_the_heights_the_plug_stays_in_the_picture(plug: float, depth: float, bed: float) -> None:
+    shape = section_shape(AREA, section(plug, depth, bed))
+    assert AREA.top() <= shape.plug.top() < shape.plug.bottom() <= shape.floor_y
 
 
-@pytest.mark.parametrize(
-    ("part", "down"), [(StackPart.INSERT, -1), (StackPart.BED, -1), (StackPart.DEPTH, 1)]
-)
+@pytest.mark.parametrize(("part", "down"), [(StackPart.PLUG, -1), (StackPart.BED, -1), (StackPart.DEPTH, 1)])
 def test_dragging_a_face_says_its_new_height_once_at_the_end(
     view: StackView, part: StackPart, down: int
 ) -> None:
@@ -98,12 +94,12 @@ def test_dragging_a_face_says_its_new_height_once_at_the_end(
 
 def test_escape_takes_a_drag_back(view: StackView) -> None:
     dragging, released = heard(view.height_dragging), heard(view.height_released)
-    start = face(view, StackPart.INSERT)
+    start = face(view, StackPart.PLUG)
     QTest.mousePress(view, LEFT, pos=start)
     QTest.mouseMove(view, start + QPoint(0, -10))
     QTest.keyClick(view, Qt.Key.Key_Escape)
     QTest.mouseRelease(view, LEFT, pos=start)
-    assert dragging[-1] == (StackPart.INSERT, 2.98)
+    assert dragging[-1] == (StackPart.PLUG, 2.98)
     assert not released
 
 
@@ -116,10 +112,10 @@ def test_every_face_is_reached_and_moved_by_keys(view: StackView) -> None:
         QTest.keyClick(view, Qt.Key.Key_Up)
     assert seen == set(StackPart)
     assert dict(released) == pytest.approx(
-        {StackPart.DEPTH: 3.005, StackPart.BED: 0.03, StackPart.INSERT: 2.99}
+        {StackPart.DEPTH: 3.005, StackPart.BED: 0.03, StackPart.PLUG: 2.99}
     )
     QTest.keyClick(view, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
-    assert released[-1][0] is StackPart.INSERT
+    assert released[-1][0] is StackPart.PLUG
     assert released[-1][1] == pytest.approx(2.88)
 
 
@@ -136,7 +132,7 @@ def test_enter_and_double_click_ask_for_the_box(view: StackView) -> None:
     view.part_activated.connect(asked.append)
     QTest.keyClick(view, Qt.Key.Key_Return)
     QTest.mouseDClick(view, LEFT, pos=face(view, StackPart.DEPTH))
-    assert asked == [StackPart.INSERT, StackPart.DEPTH]
+    assert asked == [StackPart.PLUG, StackPart.DEPTH]
 
 
 def test_a_screen_reader_hears_the_answer_and_the_heights(view: StackView) -> None:
@@ -158,7 +154,7 @@ def ink(shown: StackSection, token: str, *, dimmed: bool = False) -> int:
     return int(np.count_nonzero(pixels == theme.colour(token).rgb() & 0xFFFFFF))
 
 
-def test_a_thicker_insert_leaves_more_ink_of_its_own(qtbot: QtBot) -> None:
+def test_a_thicker_plug_leaves_more_ink_of_its_own(qtbot: QtBot) -> None:
     assert ink(section(3.05, 3.0), LIGHT.plug_tint) > ink(section(2.95, 3.0), LIGHT.plug_tint) + 500
 
 
