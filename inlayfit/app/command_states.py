@@ -7,7 +7,9 @@ from collections.abc import Mapping
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QAction
 
+from inlayfit.app.core_words import core
 from inlayfit.app.session import Session
+from inlayfit.document.history import Step
 from inlayfit.document.state import State
 
 _WITH_OUTLINES = (
@@ -36,15 +38,15 @@ def show_commands(actions: Mapping[str, QAction], session: Session, state: State
 
 
 def _show_undo(actions: Mapping[str, QAction], session: Session) -> None:
-    stack = session.undo_stack
-    actions["undo"].setEnabled(stack.canUndo())
-    actions["redo"].setEnabled(stack.canRedo())
-    actions["undo"].setText(_tr("&Undo") + _after(stack.undoText()))
-    actions["redo"].setText(_tr("&Redo") + _after(stack.redoText()))
+    undo, redo = session.history.to_undo, session.history.to_redo
+    actions["undo"].setEnabled(undo is not None)
+    actions["redo"].setEnabled(redo is not None)
+    actions["undo"].setText(_tr("&Undo") + _after(undo))
+    actions["redo"].setText(_tr("&Redo") + _after(redo))
 
 
-def _after(words: str) -> str:
-    return f": {words}" if words else ""
+def _after(step: Step | None) -> str:
+    return "" if step is None else f": {core(step.text)}"
 
 
 def _tr(text: str) -> str:

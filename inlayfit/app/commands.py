@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from PySide6.QtCore import QCoreApplication, Qt
 
 from inlayfit.app.bench import Bench
-from inlayfit.app.core_words import core_error
+from inlayfit.app.core_words import core, core_error
 from inlayfit.app.pages import help_pages
 from inlayfit.app.pages.settings_page import SettingsPage
 from inlayfit.document import edits
@@ -92,19 +92,15 @@ def _measured(bench: Bench) -> None:
 
 
 def _undo(bench: Bench) -> None:
-    bench.session.cancel_gesture()
-    words = bench.session.undo_stack.undoText()
-    bench.session.undo_stack.undo()
-    if words:
-        bench.strip.say(_tr("Taken back: {0}").format(words))
+    step = bench.session.undo()
+    if step is not None:
+        bench.strip.say(_tr("Taken back: {0}").format(core(step.text)))
 
 
 def _redo(bench: Bench) -> None:
-    bench.session.cancel_gesture()
-    words = bench.session.undo_stack.redoText()
-    bench.session.undo_stack.redo()
-    if words:
-        bench.strip.say(_tr("Done again: {0}").format(words))
+    step = bench.session.redo()
+    if step is not None:
+        bench.strip.say(_tr("Done again: {0}").format(core(step.text)))
 
 
 def _edit_clearance(bench: Bench) -> None:

@@ -13,12 +13,12 @@ The lists name the slow ones; whatever else is needed follows as the ordinary im
 
 from __future__ import annotations
 
-import gc
 from collections.abc import Iterator, Sequence
 from importlib import import_module
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
+from inlayfit.app import garbage
 from inlayfit.app.tasks import LatestTask
 from inlayfit.progress import Progress
 
@@ -97,4 +97,4 @@ def _load(modules: Sequence[str], progress: Progress) -> None:
     for module in modules:
         progress.raise_if_cancelled()
         import_module(module)
-    gc.freeze()  # it stays for good; looking through it for what can go would stop the window for 50 ms
+    garbage.keep()

@@ -6,7 +6,6 @@ The window is shown before anything heavy is loaded; recovery and files follow w
 
 from __future__ import annotations
 
-import gc
 import signal
 import sys
 from collections.abc import Sequence
@@ -19,7 +18,7 @@ from PySide6.QtGui import QFileOpenEvent, QIcon
 from PySide6.QtWidgets import QApplication
 
 from inlayfit import __version__
-from inlayfit.app import theme
+from inlayfit.app import garbage, theme
 from inlayfit.app.core_words import core
 from inlayfit.app.running import may_be_running
 from inlayfit.app.session import Session
@@ -106,7 +105,7 @@ def run(files: Sequence[str]) -> int:
     for complaint in complaints:
         window.notice.complain(core(complaint))
     window.first_painted.connect(lambda: _listen(program))
-    window.when_ready(_settle)
+    window.when_ready(lambda _bench: garbage.settle())
     window.when_ready(lambda bench: _start_work(program, bench, settings, paths))
     return program.exec()
 
@@ -125,12 +124,6 @@ def _listen(program: Program) -> None:
     listener = Listener(parent=program)
     listener.files_given.connect(program.take_files)
     program.aboutToQuit.connect(listener.close)
-
-
-def _settle(_bench: Bench) -> None:
-    """What was loaded stays for good, so it is never looked through for what can go."""
-    gc.freeze()
-    gc.enable()
 
 
 def _start_work(program: Program, bench: Bench, settings: Settings, paths: list[Path]) -> None:

@@ -1,4 +1,4 @@
-"""The session: owns the open document, its undo stack and the latest answer; announces what changed.
+"""The session: owns the open document, its history and the latest answer; announces what changed.
 
 Panels get the session in their constructor, show `shown`, and send edits. No panel talks to another.
 
@@ -8,7 +8,6 @@ it leaves no trace. During a gesture `shown` runs ahead of `state`.
 
 from __future__ import annotations
 
-import gc
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -16,14 +15,14 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
-from PySide6.QtGui import QUndoStack
 
 from inlayfit.app.answers.seats import Seats
 from inlayfit.app.answers.solution import SEATING, Solution, Solved, stopped
-from inlayfit.app.core_words import core, core_error
+from inlayfit.app.core_words import core_error
+from inlayfit.app.garbage import Hold
 from inlayfit.app.tasks import LatestTask
-from inlayfit.app.undo import SwapState
 from inlayfit.document.edits import Edit
+from inlayfit.document.history import History, Step
 from inlayfit.document.settings import Settings
 from inlayfit.document.state import State
 from inlayfit.errors import InlayfitError
@@ -66,11 +65,6 @@ class Change:
         )
 
 
-def said(edit: Edit) -> str:
-    """What an edit does, in the window's language."""
-    return core(edit.text)
-
-
 class Session(QObject):
     """One open document. See the module docstring.
 
@@ -111,11 +105,11 @@ class Session(QObject):
         self._spot = 0
         self._project: Path | None = None
         self._title = ""
-        self._initiator: object | None = None
         self._in_gesture = False
+        self._gesture_hold = Hold()
+        self.destroyed.connect(self._gesture_hold.end)
         self._previews_passes = False
-        self.undo_stack = QUndoStack(self)
-        self.undo_stack.cleanChanged.connect(self._on_undo_stack_clean_changed)
+        self._history = History()
         self._looks: Looks = MappingProxyType({})
         self.seats = Seats()
         self.solver = LatestTask(self)
@@ -191,7 +185,12 @@ class Session(QObject):
     @property
     def is_modified(self) -> bool:
         """Whether there is work that no project file holds."""
-        return not self.undo_stack.isClean()
+        return not self._history.is_saved
+
+    @property
+    def history(self) -> History:
+        """What was done and taken back."""
+        return self._history
 
     @property
     def spot(self) -> int:
@@ -200,14 +199,28 @@ class Session(QObject):
 
     # --- editing
 
-    def perform(self, edit: Edit, *, initiator: object | None = None, gesture: int = -1) -> None:
-        """Do an edit: one undo step, or part of one if it carries the number of a gesture."""
+    def perform(self, edit: Edit, *, initiator: object | None = None) -> None:
+        """Do an edit: one undo step."""
         self.cancel_gesture()
-        if edit.state is self._state:
-            return
-        self._initiator = initiator
-        self.undo_stack.push(SwapState(self._state, edit.state, said(edit), self._put, gesture=gesture))
-        self._initiator = None
+        if edit.state is not self._state:
+            step = Step(self._state, edit.state, edit.text)
+            self._go(self._history.with_step(step), edit.state, initiator)
+
+    def undo(self) -> Step | None:
+        """Take the last step back; answers with it, or None if there is none."""
+        self.cancel_gesture()
+        step = self._history.to_undo
+        if step is not None:
+            self._go(self._history.after_undo(), step.before)
+        return step
+
+    def redo(self) -> Step | None:
+        """Do the step again that was taken back last; answers with it, or None if there is none."""
+        self.cancel_gesture()
+        step = self._history.to_redo
+        if step is not None:
+            self._go(self._history.after_redo(), step.after)
+        return step
 
     def do(self, make: Callable[[State], Edit], *, initiator: object | None = None) -> bool:
         """Make an edit of the document and do it; numbers that contradict each other are refused aloud."""
@@ -250,16 +263,15 @@ class Session(QObject):
         self._set_gesture(False)
         self._project, self._title = project, title
         self._known = MappingProxyType({})
-        self.undo_stack.clear()
-        if modified:
-            self.undo_stack.resetClean()
-        self._put(state)
+        self._history = History(saved=None if modified else 0)
+        self._state = state
+        self._show(state)
         self.project_changed.emit()
 
     def mark_saved(self, project: Path) -> None:
         """The document was written to this project file."""
         self._project = project
-        self.undo_stack.setClean()
+        self._history = self._history.marked_saved()
         self.project_changed.emit()
 
     def choose_spot(self, number: int) -> None:
@@ -288,6 +300,7 @@ class Session(QObject):
 
     def close(self) -> None:
         """Stop work and wait for it."""
+        self._set_gesture(False)
         self.solver.close()
         self.examiner.close()
 
@@ -304,18 +317,16 @@ class Session(QObject):
     # --- inside
 
     def _set_gesture(self, on: bool) -> None:
-        """Begin or end a gesture. While it lasts, what was there before is not searched for garbage.
+        self._in_gesture = on
+        (self._gesture_hold.begin if on else self._gesture_hold.end)()
 
-        A search of everything stops the window for 50 ms and more; what a gesture makes is searched as ever.
-        """
-        if on is not self._in_gesture:
-            self._in_gesture = on
-            (gc.freeze if on else gc.unfreeze)()
-
-    def _put(self, state: State) -> None:
+    def _go(self, history: History, state: State, initiator: object | None = None) -> None:
         """Make a state the document: the one door for edits, undo and redo."""
-        self._state = state
-        self._show(state, initiator=self._initiator)
+        was_modified = self.is_modified
+        self._history, self._state = history, state
+        self._show(state, initiator=initiator)
+        if self.is_modified is not was_modified:
+            self.project_changed.emit()
 
     def _show(self, state: State, *, is_preview: bool = False, initiator: object | None = None) -> None:
         before, self._shown = self._shown, state
@@ -410,7 +421,3 @@ class Session(QObject):
     @Slot(int, object)
     def _on_solver_failed(self, _number: int, error: Exception) -> None:
         self.solve_failed.emit(core_error(error))
-
-    @Slot(bool)
-    def _on_undo_stack_clean_changed(self, _clean: bool) -> None:
-        self.project_changed.emit()

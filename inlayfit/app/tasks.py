@@ -5,20 +5,19 @@ drops the one that waits; answers come back on the window's thread, in order, an
 that a newer one has overtaken. A *patient* request lets the running one finish first and takes the
 waiting place: a picture that follows a slider then always moves, however fast the hand is.
 
-While any work runs no garbage is searched. A search ends what it finds in whatever thread it comes up, and
-what belongs to Qt may be ended in the window's thread only.
+While any work runs no garbage is searched (`garbage`).
 """
 
 from __future__ import annotations
 
-import gc
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from typing import Any, ClassVar, TypeAlias
+from typing import Any, TypeAlias
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal, Slot
 
 from inlayfit.app.core_words import core
+from inlayfit.app.garbage import Hold
 from inlayfit.errors import Cancelled
 from inlayfit.progress import Progress
 from inlayfit.wording import Worded
@@ -38,27 +37,6 @@ class _Request:
     number: int
     work: Work
     progress: Progress = field(default_factory=Progress)
-
-
-class _GarbageHold:
-    """Keeps garbage from being searched while the work of one task runs. For the window's thread only."""
-
-    _holding: ClassVar[set[_GarbageHold]] = set()
-    _was_searching: ClassVar[bool] = True
-
-    def begin(self) -> None:
-        """Work is about to start."""
-        if not self._holding:
-            _GarbageHold._was_searching = gc.isenabled()
-            gc.disable()
-        self._holding.add(self)
-
-    def end(self) -> None:
-        """Work has ended, or nobody will ever ask for its answer."""
-        if self in self._holding:
-            self._holding.remove(self)
-            if not self._holding and self._was_searching:
-                gc.enable()
 
 
 class _Run(QRunnable):
@@ -103,7 +81,7 @@ class LatestTask(QObject):
         self._running: _Request | None = None
         self._waiting: _Request | None = None
         self._closed = False
-        self._hold = _GarbageHold()
+        self._hold = Hold()
         self.destroyed.connect(self._hold.end)
 
     @property

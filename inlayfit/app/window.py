@@ -140,7 +140,6 @@ class MainWindow(QMainWindow):
         session = self.session
         session.state_changed.connect(self._on_session_state_changed)
         session.project_changed.connect(self._show_title)
-        session.undo_stack.indexChanged.connect(self._on_undo_stack_index_changed)
         session.settings_changed.connect(self._on_session_settings_changed)
         session.refused.connect(self.notice.complain)
         session.solve_failed.connect(self.notice.complain)
@@ -304,11 +303,6 @@ class MainWindow(QMainWindow):
         before, after = change.before, change.after
         if before.outlines is not after.outlines or before.chosen != after.chosen or not change.is_preview:
             self._show_all()
-
-    @Slot(int)
-    def _on_undo_stack_index_changed(self, _index: int) -> None:
-        """What can be undone is known only now: states are swapped before the stack counts the step."""
-        self._show_commands(self.session.shown)
 
     def _show_all(self) -> None:
         state = self.session.shown

@@ -7,7 +7,6 @@ that comes later, to learn whether it may switch features on, and a tenth of a m
 
 from __future__ import annotations
 
-import gc
 import os
 import signal
 import sys
@@ -15,6 +14,7 @@ from pathlib import Path
 
 import inlayfit.document.new_work
 import inlayfit.document.sentence  # noqa: F401 - for the window; see above
+from inlayfit.app import garbage
 from inlayfit.commands.files import check_is_file
 from inlayfit.commands.saying import DONE
 
@@ -28,7 +28,7 @@ def run(arguments: list[str]) -> int:
         check_is_file(file)
     _check_has_screen()
     signal.signal(signal.SIGINT, signal.SIG_DFL)  # Qt may swallow the exception while it loads
-    gc.disable()  # what is loaded stays; `app.main` switches it on again when that is done
+    garbage.put_off()  # until `app.main` has loaded what stays
     from inlayfit.app.main import run as open_window
 
     return open_window([str(file) for file in files])

@@ -72,26 +72,31 @@ def make_window(qtbot: QtBot, tmp_path: Path) -> Iterator[Callable[[], MainWindo
     made: list[MainWindow] = []
 
     def make() -> MainWindow:
-        session = Session(Settings().with_value("theme", "light"))
-        recent, settings = tmp_path / "recent.json", tmp_path / "settings.json"
-        window = MainWindow(session, recent=recent, settings_file=settings)
-        session.setParent(window)
-        window.resize(1440, 900)
-        window.show()
-        window.documents.cancel()  # asking for them gives the window its bench at once
-        made.append(window)
-        return window
+        made.append(new_window(tmp_path))
+        return made[-1]
 
     yield make
     for window in made:
         end(window)
 
 
+def new_window(folder: Path) -> MainWindow:
+    """A window on an empty bench, which keeps its lists in a folder; who asks for one ends it."""
+    session = Session(Settings().with_value("theme", "light"))
+    recent, settings = folder / "recent.json", folder / "settings.json"
+    window = MainWindow(session, recent=recent, settings_file=settings)
+    session.setParent(window)
+    window.resize(1440, 900)
+    window.show()
+    window.documents.cancel()  # asking for them gives the window its bench at once
+    return window
+
+
 def end(window: MainWindow) -> None:
     """Close a window and let Qt delete it at once: none waits for an event loop of a later test."""
     if not isValid(window):
         return
-    window.session.undo_stack.setClean()
+    window.session.mark_saved(Path("ended.inlayfit"))  # so that nobody is asked
     window.documents.close()
     window.session.close()
     window.close()

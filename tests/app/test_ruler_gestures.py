@@ -29,7 +29,7 @@ def test_a_drag_that_comes_to_nothing_leaves_the_document_and_the_boxes(
     window, ruler = open_discs, open_discs.work.ruler.ruler
     session = window.session
     session.do(lambda state: edits.set_clearance(state, clearance_mm))
-    start, steps = session.state, session.undo_stack.count()
+    start, steps = session.state, len(session.history.done)
     handle = ruler.handle_rect().center().toPoint()
     QTest.mousePress(ruler, LEFT, pos=handle)
     QTest.mouseMove(ruler, handle + QPoint(60, 0))
@@ -41,7 +41,7 @@ def test_a_drag_that_comes_to_nothing_leaves_the_document_and_the_boxes(
     QTest.mouseRelease(ruler, LEFT, pos=handle)
     assert not _goes_on(session)
     assert session.shown is session.state is start
-    assert session.undo_stack.count() == steps
+    assert len(session.history.done) == steps
     assert window.sentence.clearance_box.mm == window.work.ruler.box.mm == clearance_mm
     settled(session)
     assert not session.solution.is_preview

@@ -116,7 +116,7 @@ def test_dragging_the_ruler_previews_and_is_one_undo_step(
     assert window.session.shown != start
     QTest.mouseRelease(ruler, Qt.MouseButton.LeftButton, pos=handle + QPoint(80, 0))
     settled(window.session)
-    assert window.session.undo_stack.count() == 1
+    assert len(window.session.history.done) == 1
     after = window.session.state.fitting("o0").spec.clearance_mm
     assert after > start.fitting("o0").spec.clearance_mm
     assert window.sentence.clearance_box.mm == pytest.approx(after)
@@ -135,7 +135,7 @@ def test_escape_takes_a_drag_back(open_discs: MainWindow, qtbot: QtBot, settled:
     settled(window.session)
     assert window.session.state is start
     assert window.session.shown is start
-    assert window.session.undo_stack.count() == 0
+    assert len(window.session.history.done) == 0
 
 
 @pytest.mark.parametrize(
@@ -151,7 +151,7 @@ def test_keys_move_the_ruler_by_whole_micrometres(
 ) -> None:
     QTest.keyClick(open_discs.work.ruler.ruler, key, modifier)
     assert open_discs.session.state.fitting("o0").spec.clearance_mm == um / 1000
-    assert open_discs.session.undo_stack.count() == 1
+    assert len(open_discs.session.history.done) == 1
 
 
 def test_a_word_of_the_sentence_is_chosen_by_its_menu(open_discs: MainWindow) -> None:
@@ -214,7 +214,7 @@ def test_the_list_and_the_map_have_one_choice(open_discs: MainWindow, settled: S
     assert [i.text() for i in outlines.selectedItems()] == ["disc 0"]
     outlines.item(1).setSelected(True)
     assert open_discs.session.state.chosen == ("o0", "o1")
-    open_discs.session.undo_stack.undo()
+    open_discs.session.undo()
     assert [i.text() for i in outlines.selectedItems()] == ["disc 0"]
     settled(open_discs.session)
 
@@ -222,7 +222,7 @@ def test_the_list_and_the_map_have_one_choice(open_discs: MainWindow, settled: S
 def test_renaming_in_the_list_is_an_edit(open_discs: MainWindow) -> None:
     open_discs.work.outlines.list.item(0).setText("glide foot")
     assert open_discs.session.state.outline("o0").name == "glide foot"
-    open_discs.session.undo_stack.undo()
+    open_discs.session.undo()
     assert open_discs.work.outlines.list.item(0).text() == "disc 0"
 
 
@@ -235,7 +235,7 @@ def test_units_change_everywhere_at_once_and_nothing_else(open_discs: MainWindow
     assert "thou" in open_discs.work.ruler.box.lineEdit().text()
     assert "thou" in open_discs.sentence.accessibleDescription()
     assert "thou" in open_discs.strip.unit_button.text()
-    open_discs.session.undo_stack.undo()
+    open_discs.session.undo()
     assert open_discs.session.state == before
 
 
@@ -300,7 +300,7 @@ def test_a_drop_on_the_right_half_is_a_plug_and_a_second_drop_adds(
     _drop(window, window.work.map, QPointF(40, window.work.map.height() / 2), _files(FEET))
     qtbot.waitUntil(lambda: len(window.session.state.outlines) > count, timeout=20_000)
     assert window.session.state.fittings[-1].drawn is Half.POCKET
-    window.session.undo_stack.undo()
+    window.session.undo()
     assert len(window.session.state.outlines) == count
     settled(window.session)
 
@@ -424,9 +424,9 @@ def test_a_face_of_the_stack_is_moved_by_keys_as_one_step(open_discs: MainWindow
         assert window.session.is_in_gesture
     QTest.keyRelease(view, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
     assert window.session.state.fitting("o0").stack != start.fitting("o0").stack
-    assert window.session.undo_stack.count() == 1
+    assert len(window.session.history.done) == 1
     assert not window.session.is_stale  # the outlines did not change, so there is nothing to solve
-    window.session.undo_stack.undo()
+    window.session.undo()
     assert window.session.state == start
 
 
@@ -469,7 +469,7 @@ def test_reading_the_drawing_in_inches_makes_it_25_4_times_larger(
     window.actions_by_name["read_inch"].trigger()
     qtbot.waitUntil(lambda: window.session.state.outlines[0].region.area != before, timeout=20_000)
     assert window.session.state.outlines[0].region.area == pytest.approx(before * 25.4**2, rel=1e-4)
-    window.session.undo_stack.undo()
+    window.session.undo()
     assert window.session.state.outlines[0].region.area == before
     settled(window.session)
 

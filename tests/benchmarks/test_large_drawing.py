@@ -126,7 +126,7 @@ def test_a_large_drawing_from_opening_to_cancelling(
     assert [fitting.key for fitting in view.scene.fittings] == names[1:]
     stalls.step("choose both", lambda: session.do(lambda state: choose(state, names)))
     stalls.step("set the clearance", lambda: session.do(lambda state: set_clearance(state, 0.045)))
-    stalls.step("undo", session.undo_stack.undo)
+    stalls.step("undo", session.undo)
     assert all(fitting.spec.clearance_mm != 0.045 for fitting in session.state.fittings)
     session.do(lambda state: set_clearance(state, 0.055))
     assert session.solver.is_busy

@@ -67,7 +67,7 @@ def test_a_drag_in_real_time(
     qtbot.waitUntil(lambda: not session.is_stale, timeout=120_000)
     assert session.state.lead is not None
     assert session.state.lead.spec.clearance_mm == hand.moves[-1][1] / 1000
-    assert session.undo_stack.count() == 1
+    assert len(session.history.done) == 1
     if in_earnest:
         with capsys.disabled():
             print("", *account.lines(f"drag, {what}"), sep="\n")  # noqa: T201 - this is the report

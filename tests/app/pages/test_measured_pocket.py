@@ -137,15 +137,15 @@ def test_undo_takes_the_readings_back_and_the_page_can_leave_them_out(
     first.reject()
     measured(window)
     with_readings = session.state
-    session.undo_stack.undo()
+    session.undo()
     assert session.state is drawn
-    session.undo_stack.redo()
+    session.redo()
     assert session.state is with_readings
     page_of(window).leave_out_button.click()
     assert session.state.fittings[0].readings is None
     settled(session)
     assert plug_area(session) == pytest.approx(as_drawn_area, rel=1e-3)
-    session.undo_stack.undo()
+    session.undo()
     assert session.state is with_readings
 
 

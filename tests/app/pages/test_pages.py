@@ -88,7 +88,7 @@ def test_a_note_on_a_missing_unit_leads_to_its_choice_which_is_remembered_for_th
     assert unit_for(loose) is Unit.INCH
     other = loose.with_name("other.dxf")
     other.write_bytes(loose.read_bytes())
-    window.session.undo_stack.setClean()
+    window.session.mark_saved(loose.with_suffix(".inlayfit"))
     window.documents.open_files([other])
     qtbot.waitUntil(lambda: window.session.state.source.path == str(other), timeout=20_000)
     assert window.session.state.outlines[0].region.area == pytest.approx(16 * 25.4**2)
@@ -106,7 +106,7 @@ def test_a_note_on_an_open_line_closes_it_by_as_much_as_it_needs(
     page.read_button.click()
     qtbot.waitUntil(lambda: len(window.session.state.outlines) == 2, timeout=20_000)
     assert window.session.state.settings.gap_mm == 0.05
-    window.session.undo_stack.undo()
+    window.session.undo()
     assert len(window.session.state.outlines) == 1
 
 
@@ -181,7 +181,6 @@ def test_construction_lines_are_shown_but_are_no_outlines(
     opened(window, qtbot, loose)
     qtbot.waitUntil(lambda: len(window.work.map.scene.marks) > 0, timeout=20_000)
     assert {o.layer for o in window.session.state.outlines} == {"CUT"}
-    window.session.undo_stack.setClean()
     window.session.start(discs(1))
     assert window.work.map.scene.marks == ()
 
@@ -205,7 +204,7 @@ def test_a_pocket_is_typed_by_its_size_on_an_empty_bench_and_taken_back(
     (outline,) = window.session.state.outlines
     assert outline.region.area == pytest.approx(800 - (4 - math.pi) * 9, abs=0.01)
     assert window.session.state.chosen == (outline.id,)
-    window.session.undo_stack.undo()
+    window.session.undo()
     assert window.session.state.is_empty
 
 
