@@ -59,13 +59,10 @@ class Program(QApplication):
         if awaits:
             window.await_work(awaits)
         self.windows.append(window)
-        window.destroyed.connect(lambda: self._forget(window))
+        window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        window.destroyed.connect(lambda: self.windows.remove(window))
         window.show()
         return window
-
-    def _forget(self, window: MainWindow) -> None:
-        if window in self.windows:
-            self.windows.remove(window)
 
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QFileOpenEvent) and self.windows:
