@@ -2202,12 +2202,24 @@
    <translation>Vergleichen Sie die Abweichungen der Messwerte mit dem, worauf sich eine Messung wiederholt.</translation>
   </message>
   <message>
+   <source>The longest reading along {axis} is of a width drawn as {read}, but the pocket is {wide} wide: its far ends are guessed.</source>
+   <translation>Der längste Messwert in {axis} gehört zu einer gezeichneten Weite von {read}, die Tasche ist aber {wide} weit: Ihre fernen Enden sind geschätzt.</translation>
+  </message>
+  <message>
+   <source>Check the unit that the drawing is read in, and measure a longer place if there is one.</source>
+   <translation>Prüfen Sie die Einheit, in der die Zeichnung gelesen wird, und messen Sie eine längere Stelle, wenn es eine gibt.</translation>
+  </message>
+  <message>
    <source>Readings are taken in a pocket that exists; set the pocket's state to already cut, or leave the readings out.</source>
    <translation>Messwerte werden in einer Tasche genommen, die es gibt; stellen Sie die Tasche auf „geschnitten“, oder lassen Sie die Messwerte weg.</translation>
   </message>
   <message>
    <source>The pocket's cutter is larger than the drawn pocket; check its diameter.</source>
    <translation>Der Fräser der Tasche ist größer als die gezeichnete Tasche; prüfen Sie seinen Durchmesser.</translation>
+  </message>
+  <message>
+   <source>A reading along {axis} is of a width drawn as {read}, but the pocket is only {wide} wide; check the readings, and the unit that the drawing is read in.</source>
+   <translation>Ein Messwert in {axis} gehört zu einer gezeichneten Weite von {read}, die Tasche ist aber nur {wide} weit; prüfen Sie die Messwerte und die Einheit, in der die Zeichnung gelesen wird.</translation>
   </message>
   <message>
    <source>Only {wanted} of parts have the wanted feel ({feel}): {tighter} are tighter, {looser} looser.</source>

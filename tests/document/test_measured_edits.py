@@ -67,10 +67,10 @@ def test_readings_left_out_are_gone_and_leaving_none_out_changes_nothing() -> No
     assert leave_readings_out(apply_readings(before, read(0.1)).state).state == before
 
 
-def test_readings_that_leave_nothing_of_a_pocket_are_refused() -> None:
-    small = edits.set_cutter(typed(1), Half.POCKET, 0.5).state
-    with pytest.raises(SpecError, match="nothing is left of the pocket"):
-        apply_readings(small, read(-1.5))
+def test_readings_of_a_larger_pocket_are_refused() -> None:
+    small = edits.set_cutter(typed(23), Half.POCKET, 0.5).state
+    with pytest.raises(SpecError, match="the pocket is only 23"):
+        apply_readings(small, read(0.1))
 
 
 def test_a_drawing_read_anew_keeps_the_readings_of_outlines_that_stay() -> None:

@@ -7,6 +7,7 @@ import math
 import pytest
 
 from inlayfit.errors import SpecError
+from inlayfit.finding import Severity
 from inlayfit.fit.measured import Axis, PocketModel, Reading, fit_pocket
 from inlayfit.fit.readings import as_measured, fitted_as_it_stands
 from inlayfit.fit.solve import solve
@@ -57,3 +58,47 @@ def test_a_cutter_larger_than_the_pocket_is_refused() -> None:
     spec = FitSpec(0.05, HalfSpec(25.0, HalfState.ALREADY_CUT), HalfSpec(2.0))
     with pytest.raises(SpecError, match="larger than the drawn pocket"):
         as_measured(DRAWN, spec, model(0, 0, 0, 0))
+
+
+# Millimetres in a foot, an inch and a centimetre are exact by definition (international yard and pound
+# agreement of 1959); a pixel is 1/96 in (CSS Values and Units Module Level 4, 6.2).
+MIXED_UP = [304.8, 25.4, 10.0, 96 / 25.4, 25.4 / 10]
+
+
+@pytest.mark.parametrize("factor", MIXED_UP)
+def test_readings_of_a_pocket_that_is_read_in_a_smaller_unit_are_refused(factor: float) -> None:
+    smaller = Region.of_ring([(0, 0), (40 / factor, 0), (40 / factor, 20 / factor), (0, 20 / factor)])
+    spec = FitSpec(0.05, HalfSpec(0.0, HalfState.ALREADY_CUT), HalfSpec(2.0))
+    with pytest.raises(
+        SpecError, match=r"drawn as 40\.000 mm, but the pocket is only .* wide; check"
+    ) as told:
+        as_measured(smaller, spec, model(0.06, 0, 0.06, 0))
+    assert "the unit that the drawing is read in" in str(told.value)
+
+
+@pytest.mark.parametrize("factor", MIXED_UP)
+def test_readings_of_a_pocket_that_is_read_in_a_larger_unit_say_that_they_guess(factor: float) -> None:
+    larger = Region.of_ring([(0, 0), (40 * factor, 0), (40 * factor, 20 * factor), (0, 20 * factor)])
+    _, findings = as_measured(larger, CUT, model(0.06, 0, 0.06, 0))
+    short = [finding for finding in findings if finding.code == "readings-short"]
+    assert len(short) == 1, "once, not for each axis"
+    assert short[0].severity is Severity.WARN
+    assert "drawn as 40.000 mm" in short[0].message
+    assert "unit" in short[0].remedy
+
+
+def test_the_axis_with_the_farther_guess_is_named() -> None:
+    long = Region.of_ring([(0, 0), (120, 0), (120, 100), (0, 100)])
+    _, findings = as_measured(long, CUT, model(0.0, 0, 0.0, 0))
+    assert [f.message for f in findings if f.code == "readings-short"] == [
+        "The longest reading along Y is of a width drawn as 20.000 mm, but the pocket is 100.000 mm wide: "
+        "its far ends are guessed."
+    ]
+
+
+@pytest.mark.parametrize("offset", [0.06, -0.06])
+def test_a_reading_across_the_whole_pocket_is_of_its_size_whatever_the_machine_made_of_it(
+    offset: float,
+) -> None:
+    _, findings = as_measured(DRAWN, CUT, model(offset, 0.01, offset, -0.01))
+    assert "readings-short" not in {finding.code for finding in findings}

@@ -26,6 +26,7 @@ _PARTS = {
     "unit-remembered": Part.UNIT,
     "size-absurd": Part.UNIT,
     "size-tiny": Part.UNIT,
+    "readings-short": Part.UNIT,
     "outline-open": Part.GAP,
     "line-width": Part.STROKES,
     "marks-used": Part.LAYERS,

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.pages import prompts
@@ -290,3 +290,35 @@ def test_a_made_plug_is_seated_in_the_measured_pocket_as_by_the_command_line(
     ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
     assert {"measured", "seating", "bench"} <= theirs["fittings"][0].keys()
     assert ours == theirs
+
+
+def test_a_measured_pocket_that_is_read_anew_in_another_unit_says_so_and_keeps_its_readings(
+    window: MainWindow, settled: Callable[[Session], None], qtbot: QtBot, tmp_path: Path
+) -> None:
+    drawing = tmp_path / "plate.svg"
+    drawing.write_text(PLATE, "utf-8")
+    session = window.session
+    window.documents.open_files([drawing])
+    qtbot.waitUntil(lambda: session.state.lead is not None, timeout=20_000)
+    read = PocketReadings(tuple(Reading(Axis(axis), drawn, width) for axis, drawn, width in STATIONS), 0.01)
+    session.do(lambda s: apply_readings(s, read))
+    settled(session)
+    area = plug_area(session)
+
+    def code_in(unit: Unit) -> str:
+        window.documents.read_again(unit)
+        qtbot.waitUntil(lambda: session.state.settings.unit is unit, timeout=20_000)
+        settled(session)
+        assert session.state.fittings[0].readings == read
+        row = window.work.checks_panel.rows[0]
+        assert "the unit that the drawing is read in" in row.check.finding.remedy
+        return row.check.finding.code
+
+    assert code_in(Unit.INCH) == "readings-short"
+    assert "Choose the unit…" in [b.text() for b in window.work.checks_panel.findChildren(QPushButton)]
+    assert code_in(Unit.PIXEL) == "not-solved"
+    assert session.solution.lead is None
+    session.undo()
+    session.undo()
+    settled(session)
+    assert plug_area(session) == area
