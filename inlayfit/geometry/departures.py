@@ -4,12 +4,17 @@ Two regions whose walls coincide almost everywhere (a shape and what a cutter le
 case for an overlay: every pair of nearly equal edges must be cut against each other. Distances are cheap.
 So the places where the one wall is farther than a given distance from the other are found first, boxes are
 put round them, and only there is the difference taken.
+
+Both walls are followed. Wherever a disk leaves something, its own arc departs, and an arc's chords are short
+beside the piece it cuts off: that finds every piece, even one in the middle of a long straight wall. How far
+a piece reaches away from its mouth, only the other wall can tell.
 """
 
 from __future__ import annotations
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import GeometryCollection
 
 from inlayfit.geometry.clipping import clipped
@@ -30,10 +35,10 @@ def departing_difference(
     Args:
         larger: what contains the other, but for rounding.
         smaller: what is taken away.
-        wall: the one of the two whose wall is followed.
-        other: the boundary of the other one.
+        wall: the one of the two that a disk was to follow.
+        other: the boundary of the other one, made of what is left of that wall and of the disk's arcs.
         distance: walls nearer than this coincide; pieces thinner than this may be missing or cut short.
-        reach: no piece reaches farther than this from the followed wall.
+        reach: the disk's radius: no piece reaches farther than this from the wall.
     """
     if larger.is_empty or smaller.is_empty:
         return larger.minus(smaller)
@@ -53,18 +58,33 @@ def _share(boxes: Points, region: Region) -> float:
 
 
 def _departures(wall: Region, other: BoundaryIndex, distance: float, reach: float) -> Points:
-    """Boxes (n, 4) that do not overlap, round the stretches of wall that are too far from the other."""
-    boxes: list[Points] = []
-    for ring in wall.rings():
-        points = with_samples(ring, reach / 4)
-        away, _ = other.nearest(points)
-        far = np.flatnonzero(away > distance)
-        for run in np.split(far, np.flatnonzero(np.diff(far) > 1) + 1):
-            if len(run):
-                margin = reach + float(away[run].max())
-                low, high = points[run].min(axis=0) - margin, points[run].max(axis=0) + margin
-                boxes.append(np.concatenate([low, high]))
+    """Boxes (n, 4) that do not overlap, round the stretches of both walls that are too far from the other."""
+    arcs = other.region.rings()
+    middles = [(ring + np.roll(ring, -1, axis=0)) / 2 for ring in arcs]
+    far = ~BoundaryIndex(wall).within(np.vstack(middles), distance)
+    if not far.any() and len(arcs) == wall.ring_count:
+        return np.empty((0, 4))
+    boxes = _round_runs(middles, far, np.full(len(far), reach + distance))
+    walls = [with_samples(ring, reach / 4) for ring in wall.rings()]
+    away, _ = other.nearest(np.vstack(walls))
+    boxes += _round_runs(walls, away > distance, reach + away)
     return _merged(np.array(boxes)) if boxes else np.empty((0, 4))
+
+
+def _round_runs(rings: list[Points], far: NDArray[np.bool_], margins: Points) -> list[Points]:
+    """A box round each run of points that are far, wider than it by the largest margin in it."""
+    points = np.vstack(rings)
+    first_of_ring = np.cumsum([len(ring) for ring in rings])[:-1]
+    places = np.flatnonzero(far)
+    begins = np.diff(places) > 1
+    begins |= np.isin(places[1:], first_of_ring)
+    boxes = []
+    for run in np.split(places, np.flatnonzero(begins) + 1):
+        if len(run):
+            margin = margins[run].max()
+            low, high = points[run].min(axis=0) - margin, points[run].max(axis=0) + margin
+            boxes.append(np.concatenate([low, high]))
+    return boxes
 
 
 def _merged(boxes: Points) -> Points:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -24,7 +25,7 @@ class BoundaryIndex:
     def __init__(self, region: Region) -> None:
         if region.is_empty:
             raise ValueError("an empty region has no boundary")
-        self._region = region
+        self.region = region
         self._boundary = shapely.boundary(region.shape)
         shapely.prepare(self._boundary)
 
@@ -35,11 +36,16 @@ class BoundaryIndex:
         gaps = points - partners
         return np.hypot(gaps[:, 0], gaps[:, 1]), partners
 
+    def within(self, points: Points, distance: float) -> NDArray[np.bool_]:
+        """Whether each is as near as that, (n,); quicker than how near it is."""
+        near: NDArray[np.bool_] = shapely.dwithin(self._boundary, shapely.points(points), distance)
+        return near
+
     def signed(self, points: Points) -> tuple[Points, Points]:
         """Distances with a sign, positive inside the region, and nearest boundary points."""
         distances, partners = self.nearest(points)
-        shapely.prepare(self._region.shape)
-        inside = shapely.contains_xy(self._region.shape, points[:, 0], points[:, 1])
+        shapely.prepare(self.region.shape)
+        inside = shapely.contains_xy(self.region.shape, points[:, 0], points[:, 1])
         return np.where(inside, distances, -distances), partners
 
 
