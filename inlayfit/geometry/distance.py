@@ -38,8 +38,7 @@ class BoundaryIndex:
 
     def within(self, points: Points, distance: float) -> NDArray[np.bool_]:
         """Whether each is as near as that, (n,); quicker than how near it is."""
-        near: NDArray[np.bool_] = shapely.dwithin(self._boundary, shapely.points(points), distance)
-        return near
+        return np.asarray(shapely.dwithin(self._boundary, shapely.points(points), distance))
 
     def signed(self, points: Points) -> tuple[Points, Points]:
         """Distances with a sign, positive inside the region, and nearest boundary points."""
