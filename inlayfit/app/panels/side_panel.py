@@ -1,4 +1,4 @@
-"""The right side: one page at a time of spot, checks and outlines."""
+"""The right side: one page at a time of spot, checks, outlines and workshop."""
 
 from __future__ import annotations
 
