@@ -30,10 +30,8 @@ from PySide6.QtWidgets import QApplication, QHBoxLayout, QMainWindow, QStackedWi
 
 from inlayfit.app import theme
 from inlayfit.app.actions import TABLE, make_actions
-from inlayfit.app.canvas.drop_halves import DropOffer, answer
 from inlayfit.app.command_states import show_commands
 from inlayfit.app.core_words import core
-from inlayfit.app.files.content import offer_for
 from inlayfit.app.files.recent import RecentWork, read_recent, recent_file
 from inlayfit.app.first_size import take_room
 from inlayfit.app.keyboard import move_along, move_on, press
@@ -55,6 +53,7 @@ from inlayfit.fit.spec import Half
 
 if TYPE_CHECKING:
     from inlayfit.app.bench import Bench
+    from inlayfit.app.canvas.drop_halves import DropOffer
     from inlayfit.app.files.documents import Documents
     from inlayfit.app.panels.sentence_bar import SentenceBar
     from inlayfit.app.work_page import WorkPage
@@ -418,10 +417,14 @@ class MainWindow(QMainWindow):
     # --- drops outside the map
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        from inlayfit.app.files.content import offer_for  # not before something is dragged
+
         self._dragged = offer_for(event.mimeData())
         self.dragMoveEvent(event)
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        from inlayfit.app.canvas.drop_halves import answer  # not before something is dragged
+
         if self._dragged is not None:
             self.empty.halves.hover(self._half_under(event.position()), self._dragged)
             answer(event, self._dragged)
@@ -430,6 +433,8 @@ class MainWindow(QMainWindow):
         self._end_drag()
 
     def dropEvent(self, event: QDropEvent) -> None:
+        from inlayfit.app.canvas.drop_halves import DropOffer, answer  # not before something is dropped
+
         half, offer = self._half_under(event.position()) or Half.POCKET, self._dragged
         self._end_drag()
         data = event.mimeData()

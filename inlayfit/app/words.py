@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-import datetime
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+if TYPE_CHECKING:
+    import datetime
 
 
 def counted(number: int, one: str, many: str) -> str:
@@ -14,6 +17,8 @@ def counted(number: int, one: str, many: str) -> str:
 
 def when_words(seconds: float, *, today: datetime.date | None = None) -> str:
     """The words for a moment, in the window's language."""
+    import datetime  # not before there is recent work
+
     moment = datetime.datetime.fromtimestamp(seconds)
     now = today or datetime.date.today()
     days = (now - moment.date()).days

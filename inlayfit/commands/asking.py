@@ -51,7 +51,8 @@ def with_values_attached(arguments: list[str], options: Collection[str]) -> list
 def length(text: str, option: str) -> float:
     """Millimetres of a typed length; a bare number is millimetres."""
     from inlayfit.errors import LengthError
-    from inlayfit.units import Unit, parse_length
+    from inlayfit.typed_length import parse_length
+    from inlayfit.units import Unit
 
     try:
         return float(parse_length(text, default=Unit.MM))
@@ -75,7 +76,7 @@ def number(text: str, option: str) -> float:
 def unit(text: str | None) -> Unit | None:
     """A typed unit of a drawing; None believes the file."""
     from inlayfit.errors import LengthError
-    from inlayfit.units import parse_unit
+    from inlayfit.typed_length import parse_unit
 
     try:
         return None if text is None else parse_unit(text)

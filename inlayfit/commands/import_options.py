@@ -17,7 +17,8 @@ from inlayfit.document.measured import circle, rectangle, slot
 from inlayfit.document.outlines import Outline
 from inlayfit.errors import LengthError, SpecError
 from inlayfit.geometry.tolerance import EXACT, Tolerance
-from inlayfit.units import Unit, parse_length
+from inlayfit.typed_length import parse_length
+from inlayfit.units import Unit
 
 VALUE_OPTIONS = frozenset({"--layer", "--gap", "--simplify", "--circle", "--rectangle", "--slot"})
 """Options whose value may begin with a minus: a layer so named, or a length to be refused with its reason."""

@@ -20,7 +20,8 @@ from inlayfit.finding import Finding
 from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.shipped import shipped_folder
-from inlayfit.units import Unit, parse_length
+from inlayfit.typed_length import parse_length
+from inlayfit.units import Unit
 from inlayfit.wording import PLACE, Worded
 from tests.app.conftest import discs
 

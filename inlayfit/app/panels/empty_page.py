@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 from functools import lru_cache
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
@@ -20,11 +20,13 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.canvas.drop_halves import DropOffer, paint_whole
 from inlayfit.app.core_words import core
 from inlayfit.app.files.recent import RecentWork
 from inlayfit.fit.spec import Half
 from inlayfit.shipped import shipped_folder
+
+if TYPE_CHECKING:
+    from inlayfit.app.canvas.drop_halves import DropOffer
 
 
 @lru_cache(maxsize=1)
@@ -76,6 +78,8 @@ class DropHalves(QFrame):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         middle = self.width() / 2
         if self._offer is not None and self._offer.heading:
+            from inlayfit.app.canvas.drop_halves import paint_whole  # not before something is dragged
+
             paint_whole(painter, QRectF(self.rect()).adjusted(8, 8, -8, -8), look, self._offer)
             return
         self._paint_half(painter, look, QRectF(0, 0, middle, self.height()), Half.POCKET)

@@ -29,7 +29,8 @@ from inlayfit.app.theme import colour
 from inlayfit.app.widgets.wheel import turns_value
 from inlayfit.app.widgets.window_keys import is_for_window
 from inlayfit.errors import LengthError
-from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length, parse_length
+from inlayfit.typed_length import parse_length
+from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length
 
 _HEIGHT_PX = 34
 _NOTE_WIDTH_PX = 320

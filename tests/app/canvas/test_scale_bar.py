@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from inlayfit.app.canvas.scale_bar import round_below, scale_bar
-from inlayfit.units import Unit, parse_length
+from inlayfit.typed_length import parse_length
+from inlayfit.units import Unit
 
 units = st.sampled_from([Unit.MM, Unit.INCH, Unit.THOU])
 
