@@ -72,6 +72,8 @@ class Session(QObject):
         state_changed(Change): what is shown is another state now.
         solved(Solution): an answer for what is shown, coarse during a gesture.
         solve_failed(text): the program could not solve, for a reason that is not the fit's.
+        settled(): what is shown or its answer is another, and not for a gesture alone: for parts that need
+            not follow the hand.
         stale_changed(stale): whether the numbers shown lag behind what is asked.
         examined(): exact answers were looked at with what is known of the workshop; see `looks`.
         search_progressed(fraction): a made plug is moved to its seat; 1 when that has ended.
@@ -85,6 +87,7 @@ class Session(QObject):
     state_changed = Signal(object)
     solved = Signal(object)
     solve_failed = Signal(str)
+    settled = Signal()
     stale_changed = Signal(bool)
     examined = Signal()
     search_progressed = Signal(float)
@@ -333,6 +336,8 @@ class Session(QObject):
         change = Change(before, state, is_preview=is_preview, initiator=initiator)
         if before is not state or not is_preview:
             self.state_changed.emit(change)
+        if not is_preview:
+            self.settled.emit()
         self._solve(state, is_preview=is_preview)
 
     def _solve(self, state: State, *, is_preview: bool) -> None:
@@ -375,6 +380,8 @@ class Session(QObject):
             self._spot = 0
             self.spot_chosen.emit(0)
         self.solved.emit(solution)
+        if not solution.is_preview:
+            self.settled.emit()
         self._examine(solution)
 
     def _examine(self, solution: Solution) -> None:

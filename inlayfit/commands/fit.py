@@ -6,9 +6,7 @@ import argparse
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from inlayfit.commands.asking import (
-    with_values_attached,
-)
+from inlayfit.commands.asking import with_values_attached
 from inlayfit.commands.export_options import export_options, file_lines
 from inlayfit.commands.files import check_is_file
 from inlayfit.commands.fit_options import VALUE_OPTIONS, fit_parser, fit_spec, pocket_model, workshop
@@ -23,11 +21,7 @@ from inlayfit.errors import NoOutlineError, SpecError
 from inlayfit.finding import Finding, has_open_block, heaviest_first
 from inlayfit.fit.measured import PocketModel
 from inlayfit.fit.readings import as_measured, fitted_as_it_stands
-from inlayfit.fit.seating import (
-    Seat,
-    seat,
-    seated_finding,
-)
+from inlayfit.fit.seating import Seat, seat, seated_finding
 from inlayfit.fit.spec import FitSpec, Seating
 from inlayfit.fit.workshop import Examined, Workshop, examined
 from inlayfit.geometry.region import Region

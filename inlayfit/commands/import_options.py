@@ -7,10 +7,7 @@ import re
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from inlayfit.commands.asking import (
-    length,
-    unit,
-)
+from inlayfit.commands.asking import length, unit
 from inlayfit.commands.files import check_is_file
 from inlayfit.document.imports import DEFAULT_GAP_MM, Imported, import_drawing
 from inlayfit.document.measured import circle, rectangle, slot

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from inlayfit.commands.asking import (
-    add_drawing,
-    parser,
-    with_values_attached,
-)
+from inlayfit.commands.asking import add_drawing, parser, with_values_attached
 from inlayfit.commands.files import check_is_file
 from inlayfit.commands.saying import BLOCKED, DONE, print_json, say
 

@@ -34,10 +34,7 @@ from inlayfit.drawing import Drawing, Figure, Role
 from inlayfit.errors import WriteError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.hand_work import hand_work
-from inlayfit.fit.result import (
-    FitResult,
-    HalfResult,
-)
+from inlayfit.fit.result import FitResult, HalfResult
 from inlayfit.fit.spec import Half, HalfSpec
 from inlayfit.formats.dxf_read import read_dxf
 from inlayfit.formats.dxf_write import DxfVersion, write_dxf

@@ -34,10 +34,7 @@ from inlayfit.document.ink import (
     text_at,
 )
 from inlayfit.fit.classes import GapClass, class_edges, classify
-from inlayfit.fit.result import (
-    FitResult,
-    Spot,
-)
+from inlayfit.fit.result import FitResult, Spot
 from inlayfit.fit.spec import Half
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region

@@ -29,13 +29,7 @@ import shapely
 
 from inlayfit.finding import Finding
 from inlayfit.fit.hand_work import hand_work
-from inlayfit.fit.result import (
-    FitResult,
-    GapMap,
-    HalfResult,
-    ReliefCut,
-    Spot,
-)
+from inlayfit.fit.result import FitResult, GapMap, HalfResult, ReliefCut, Spot
 from inlayfit.fit.spec import Half, HalfSpec
 
 _DIGITS = 6  # a thousandth of a micrometre: below all that is promised, and short to read

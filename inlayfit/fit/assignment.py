@@ -26,10 +26,7 @@ from scipy.optimize import linear_sum_assignment
 
 from inlayfit.fit.likeness import ALIKE_MM, Signature, estimates, kinds, likeliest_turn
 from inlayfit.fit.orientation import Motion
-from inlayfit.fit.seating import (
-    Closeness,
-    closeness,
-)
+from inlayfit.fit.seating import Closeness, closeness
 from inlayfit.fit.spec import Seating
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region

@@ -13,12 +13,7 @@ from inlayfit.bench.milling import Milling
 from inlayfit.document import edits, migrate
 from inlayfit.document.in_unit import text_in_unit
 from inlayfit.document.made_plug import MadePlug
-from inlayfit.document.project_file import (
-    from_bytes,
-    load_project,
-    save_project,
-    to_bytes,
-)
+from inlayfit.document.project_file import from_bytes, load_project, save_project, to_bytes
 from inlayfit.document.project_kind import looks_like_project
 from inlayfit.document.state import State
 from inlayfit.document.workshop_numbers import WorkshopNumbers

@@ -47,13 +47,7 @@ from inlayfit.app.canvas.layer_cache import LayerCache
 from inlayfit.app.canvas.measure_tool import SNAP_PX, MeasureTool, paint_measure
 from inlayfit.app.canvas.moving_canvas import MovingCanvas
 from inlayfit.app.canvas.paint_layers import Layers
-from inlayfit.app.canvas.pointing import (
-    PointerReading,
-    fitting_at,
-    outline_at,
-    reading_at,
-    snapped,
-)
+from inlayfit.app.canvas.pointing import PointerReading, fitting_at, outline_at, reading_at, snapped
 from inlayfit.app.canvas.reading_text import spoken
 from inlayfit.app.canvas.scene import FittingScene, GapScene
 from inlayfit.app.canvas.view_transform import Box

@@ -10,16 +10,7 @@ import math
 
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import (
-    QBrush,
-    QColor,
-    QKeyEvent,
-    QPainter,
-    QPainterPath,
-    QPaintEvent,
-    QPen,
-    QWheelEvent,
-)
+from PySide6.QtGui import QBrush, QColor, QKeyEvent, QPainter, QPainterPath, QPaintEvent, QPen, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from inlayfit.app import theme

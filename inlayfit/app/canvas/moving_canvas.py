@@ -15,14 +15,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, Signal
-from PySide6.QtGui import (
-    QFocusEvent,
-    QKeyEvent,
-    QMouseEvent,
-    QNativeGestureEvent,
-    QResizeEvent,
-    QWheelEvent,
-)
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
 from inlayfit.app.canvas.view_transform import Box, ViewTransform

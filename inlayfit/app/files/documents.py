@@ -19,21 +19,9 @@ from PySide6.QtWidgets import QWidget
 from inlayfit.app.answers.solution import Solution
 from inlayfit.app.core_words import core, core_error
 from inlayfit.app.files.export_words import export_options, files_of, has_kerf, written_words
-from inlayfit.app.files.opening import (
-    Opener,
-    ReadDrawing,
-    ReadProject,
-    is_project,
-    source_of,
-)
+from inlayfit.app.files.opening import Opener, ReadDrawing, ReadProject, is_project, source_of
 from inlayfit.app.files.plug_pairing import PlugPairing
-from inlayfit.app.files.recent import (
-    RecentWork,
-    read_recent,
-    recent_file,
-    with_work,
-    write_recent,
-)
+from inlayfit.app.files.recent import RecentWork, read_recent, recent_file, with_work, write_recent
 from inlayfit.app.files.recent_pictures import small_picture
 from inlayfit.app.pages import prompts
 from inlayfit.app.pages.prompts import Rescue, Unsaved

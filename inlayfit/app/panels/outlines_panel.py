@@ -5,13 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
-from inlayfit.app.panels.outline_row import (
-    DETAIL_ROLE,
-    LEADS_ROLE,
-    PICTURE_ROLE,
-    OutlineRow,
-    outline_picture,
-)
+from inlayfit.app.panels.outline_row import DETAIL_ROLE, LEADS_ROLE, PICTURE_ROLE, OutlineRow, outline_picture
 from inlayfit.app.session import Change, Session
 from inlayfit.app.words import counted
 from inlayfit.document.edits import choose, rename_outline

@@ -14,9 +14,8 @@ from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
-from inlayfit.app.answers.solution import Solution
 from inlayfit.app.panels.outline_row import outline_picture
-from inlayfit.app.session import Change, Session
+from inlayfit.app.session import Session
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.made_edits import give_plug, set_seating
 from inlayfit.document.outlines import Outline
@@ -54,8 +53,7 @@ class SeatPanel(QWidget):
         self.plug_box.activated.connect(self._on_plug_box_activated)
         self.seating_box.activated.connect(self._on_seating_box_activated)
         self.again.clicked.connect(lambda: session.solve_again())
-        session.state_changed.connect(self._on_session_state_changed)
-        session.solved.connect(self._on_session_solved)
+        session.settled.connect(self._show)
         session.search_progressed.connect(self._on_session_search_progressed)
         self._show()
 
@@ -113,16 +111,7 @@ class SeatPanel(QWidget):
 
     # --- showing
 
-    @Slot(object)
-    def _on_session_state_changed(self, change: Change) -> None:
-        if not change.is_preview:
-            self._show()
-
-    @Slot(object)
-    def _on_session_solved(self, solution: Solution) -> None:
-        if not solution.is_preview:
-            self._show()
-
+    @Slot()
     def _show(self) -> None:
         state = self._session.shown
         lead = state.lead

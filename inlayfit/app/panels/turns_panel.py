@@ -9,9 +9,8 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
-from inlayfit.app.answers.solution import Solution
 from inlayfit.app.core_words import core
-from inlayfit.app.session import Change, Session
+from inlayfit.app.session import Session
 from inlayfit.app.widgets.turns_view import MOST_WAYS, TurnsView, Way
 from inlayfit.wording import Worded, said
 
@@ -37,19 +36,8 @@ class TurnsPanel(QWidget):
         for part in (title, self.told, self.view):
             column.addWidget(part)
         session.examined.connect(self._show)
-        session.solved.connect(self._on_session_solved)
-        session.state_changed.connect(self._on_session_state_changed)
+        session.settled.connect(self._show)
         self.hide()
-
-    @Slot(object)
-    def _on_session_state_changed(self, change: Change) -> None:
-        if not change.is_preview:
-            self._show()
-
-    @Slot(object)
-    def _on_session_solved(self, solution: Solution) -> None:
-        if not solution.is_preview:
-            self._show()
 
     @Slot()
     def _show(self) -> None:
