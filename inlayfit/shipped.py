@@ -1,4 +1,4 @@
-"""Where the files that travel with the program are: icons and the sample drawings."""
+"""Where the files that travel with the program are: its icon, fonts, words and pictures, and the samples."""
 
 from __future__ import annotations
 

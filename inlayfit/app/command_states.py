@@ -16,7 +16,8 @@ _WITH_OUTLINES = (
     "save", "save_as", "export", "add", "choose_all", "choose_none", "remove", "fit_view",
 )  # fmt: skip
 _WITH_A_FITTING = (
-    "use_pocket", "use_plug", "next_spot", "previous_spot", "edit_clearance", "measured",
+    "use_pocket", "use_plug", "next_spot", "previous_spot", "edit_clearance", "made_plug",
+    "measured",
 )  # fmt: skip
 
 
@@ -29,7 +30,6 @@ def show_commands(actions: Mapping[str, QAction], session: Session, state: State
         actions[name].setEnabled(state.lead is not None)
     for name in ("read_mm", "read_inch"):
         actions[name].setEnabled(bool(state.source.path))
-    actions["made_plug"].setEnabled(state.lead is not None)
     unit = f"unit_{state.unit.name.lower()}"
     if unit in actions:
         actions[unit].setChecked(True)

@@ -27,7 +27,7 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "sample": documents.open_sample,
         "type_size": lambda: _type_size(bench),
         "reading": bench.rereading.ask,
-        "made_plug": lambda: bench.documents.open_plug_with_prompt(),
+        "made_plug": documents.open_plug_with_prompt,
         "measured": lambda: _measured(bench),
         "save": documents.save,
         "save_as": documents.save_as,

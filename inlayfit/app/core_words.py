@@ -60,7 +60,6 @@ CORE_WORDS: tuple[object, ...] = (
     QT_TRANSLATE_NOOP("core", "circle"),
     QT_TRANSLATE_NOOP("core", "rectangle"),
     QT_TRANSLATE_NOOP("core", "slot"),
-    # the verdict and the fixes
     # the classes of gap, and the sample
     QT_TRANSLATE_NOOP("core", "bites"),
     QT_TRANSLATE_NOOP("core", "tight"),

@@ -50,17 +50,17 @@ QToolButton#quiet {{ background: transparent; color: {text}; border: 1px solid t
 QToolButton#quiet:hover {{ background: {hover}; }}
 QToolButton#quiet:focus {{ border: 2px solid {focus}; padding: 3px 5px; }}
 QToolButton#quiet::menu-indicator {{ image: none; width: 0; }}
-QToolButton#tab, QToolButton#view {{ background: {field}; color: {text}; border: 1px solid {edge};
+QToolButton#tab {{ background: {field}; color: {text}; border: 1px solid {edge};
   padding: 4px 12px; min-height: 18px; margin: 0; }}
-QToolButton#tab[first="true"], QToolButton#view[first="true"] {{
+QToolButton#tab[first="true"] {{
   border-top-left-radius: {radius}px; border-bottom-left-radius: {radius}px; }}
-QToolButton#tab[last="true"], QToolButton#view[last="true"] {{
+QToolButton#tab[last="true"] {{
   border-top-right-radius: {radius}px; border-bottom-right-radius: {radius}px; }}
-QToolButton#tab:hover, QToolButton#view:hover {{ background: {hover}; }}
-QToolButton#tab:checked, QToolButton#view:checked {{ background: {accent}; color: {on_accent};
+QToolButton#tab:hover {{ background: {hover}; }}
+QToolButton#tab:checked {{ background: {accent}; color: {on_accent};
   border-color: {accent}; font-weight: 600; }}
-QToolButton#tab:focus, QToolButton#view:focus {{ border: 2px solid {focus}; padding: 3px 11px; }}
-QToolButton#tab:checked:focus, QToolButton#view:checked:focus {{ border: 3px double {on_accent};
+QToolButton#tab:focus {{ border: 2px solid {focus}; padding: 3px 11px; }}
+QToolButton#tab:checked:focus {{ border: 3px double {on_accent};
   padding: 2px 10px; }}
 QToolButton#arrow {{ background: {field}; color: {text}; border: 1px solid {edge};
   border-radius: {radius}px; min-width: 26px; min-height: 26px; }}

@@ -49,15 +49,19 @@ class Change:
     initiator: object | None = None
 
     @property
+    def is_of_numbers(self) -> bool:
+        """Whether it is a preview of other numbers alone, of the same chosen outlines."""
+        before, after = self.before, self.after
+        return self.is_preview and before.outlines is after.outlines and before.chosen == after.chosen
+
+    @property
     def is_of_clearance(self) -> bool:
         """Whether it is a preview of other clearances alone: parts that show none can pass it over."""
         one, other = self.before.lead, self.after.lead
-        if not self.is_preview or one is None or other is None:
+        if not self.is_of_numbers or one is None or other is None:
             return False
         return (
-            self.before.outlines is self.after.outlines
-            and self.before.chosen == self.after.chosen
-            and self.before.unit is self.after.unit
+            self.before.unit is self.after.unit
             and self.before.workshop is self.after.workshop
             and one.stack is other.stack
             and one.spec.pocket is other.spec.pocket

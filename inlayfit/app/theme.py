@@ -191,8 +191,6 @@ _BY_WINDOW_COLOUR = {tokens.window.lower(): theme for theme, tokens in _TOKENS.i
 
 STYLE = ("-style", "fusion")
 """Arguments of the application: the style our sheets are made for. Set later, it would be set up twice."""
-UNIT_PX = 4
-"""All spacing is a multiple of this."""
 RADIUS_PX = 5
 """Corner radius of a control."""
 FOCUS_RING_PX = 2

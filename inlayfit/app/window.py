@@ -48,7 +48,6 @@ from inlayfit.document.edits import set_unit
 from inlayfit.document.new_work import template_fitting
 from inlayfit.document.sentence import sentence
 from inlayfit.document.settings import Settings
-from inlayfit.document.state import State
 from inlayfit.fit.spec import Half
 
 if TYPE_CHECKING:
@@ -299,8 +298,7 @@ class MainWindow(QMainWindow):
 
     @Slot(object)
     def _on_session_state_changed(self, change: Change) -> None:
-        before, after = change.before, change.after
-        if before.outlines is not after.outlines or before.chosen != after.chosen or not change.is_preview:
+        if not change.is_of_numbers:
             self._show_all()
 
     def _show_all(self) -> None:
@@ -311,7 +309,7 @@ class MainWindow(QMainWindow):
         self.pages.setCurrentWidget(self.work if is_open else closed)
         self._show_sentence(is_open=is_open)
         self._show_title()
-        self._show_commands(state)
+        show_commands(self.actions_by_name, self.session, state)
         self.strip.show_unit(state.unit)
         if is_open != self._was_open:
             self._was_open = is_open
@@ -340,9 +338,6 @@ class MainWindow(QMainWindow):
 
     def _saved_words(self) -> str:
         return self.tr("Saved") if self.session.project is not None else self.tr("Not changed")
-
-    def _show_commands(self, state: State) -> None:
-        show_commands(self.actions_by_name, self.session, state)
 
     @Slot(object)
     def _show_recent(self, works: tuple[RecentWork, ...]) -> None:

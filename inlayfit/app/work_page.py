@@ -150,8 +150,7 @@ class WorkPage(QWidget):
 
     @Slot(object)
     def _on_session_state_changed(self, change: Change) -> None:
-        before, after = change.before, change.after
-        if before.outlines is not after.outlines or before.chosen != after.chosen or not change.is_preview:
+        if not change.is_of_numbers:
             self._show_all()
 
     @Slot(object)

@@ -102,13 +102,7 @@ class Opener(QObject):
         self._task.progressed.connect(lambda _number, part, note: self.progressed.emit(part, note))
         self._task.busy_changed.connect(self.busy_changed)
 
-    def open(
-        self,
-        path: Path,
-        *,
-        used_as: Half = Half.POCKET,
-        how: SettingsUsed,
-    ) -> None:
+    def open(self, path: Path, *, used_as: Half = Half.POCKET, how: SettingsUsed) -> None:
         """Read a file, whichever kind it is."""
 
         def work(progress: Progress) -> ReadDrawing | ReadProject:

@@ -1,11 +1,10 @@
-"""The strip at the bottom: which view, where the pointer is, the unit, the zoom, and whether all is saved."""
+"""The strip at the bottom: where the pointer is, the unit, the zoom, and whether all is saved."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import (
-    QButtonGroup,
     QHBoxLayout,
     QLabel,
     QMenu,
@@ -39,9 +38,6 @@ class StatusStrip(QWidget):
         self.setObjectName("strip")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setFixedHeight(40)
-        self.views = QButtonGroup(self)
-        self._views_row = QHBoxLayout()
-        self._views_row.setSpacing(0)
         self._notice = ElidedLabel()
         self._notice.setAccessibleName(self.tr("Message"))
         self._notice_clock = QTimer(self)
@@ -64,7 +60,6 @@ class StatusStrip(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(24, 0, 24, 0)
         row.setSpacing(20)
-        row.addLayout(self._views_row)
         row.addWidget(self._notice, 1)
         row.addWidget(self._progress)
         row.addWidget(self.cancel_button)
@@ -74,18 +69,6 @@ class StatusStrip(QWidget):
         row.addWidget(self._zoom)
         row.addWidget(self._saved)
         self.show_progress(None)
-
-    def add_view(self, words: str) -> QToolButton:
-        """Add a view to the switch; one view alone has no switch."""
-        button = QToolButton()
-        button.setText(words)
-        button.setCheckable(True)
-        button.setObjectName("view")
-        self.views.addButton(button)
-        self._views_row.addWidget(button)
-        for each in self.views.buttons():
-            each.setVisible(len(self.views.buttons()) > 1)
-        return button
 
     def show_unit(self, unit: Unit) -> None:
         """Mark the unit in force."""

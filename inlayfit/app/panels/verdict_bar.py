@@ -68,11 +68,6 @@ class VerdictBar(QWidget):
         return self._fix
 
     @property
-    def show_button(self) -> QPushButton:
-        """Leads to the place."""
-        return self._show
-
-    @property
     def headline(self) -> str:
         """The few words that show now."""
         return self._headline.text()
