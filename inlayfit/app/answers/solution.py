@@ -93,25 +93,28 @@ class Solution:
         return self.result(self.state.chosen[0]) if self.state.chosen else None
 
 
+def unsolved(state: State, fitting: Fitting, problem: str = "") -> Solved:
+    """What a fitting asks, with no answer."""
+    plug = state.made_plug(fitting)
+    return Solved(
+        state.outline(fitting.outline_id),
+        fitting.spec,
+        None,
+        problem,
+        plug=plug,
+        seating=seating_of(fitting, plug),
+        readings=fitting.readings_used,
+    )
+
+
 def stopped(state: State, solution: Solution) -> Solution:
     """What is known after the search for seats was stopped; nothing is said of what was not found."""
     answers: dict[str, Solved] = {}
     for fitting in state.chosen_fittings:
         known = solution.solved.get(fitting.outline_id)
-        outline = state.outline(fitting.outline_id)
-        if known is not None and known.answers(state, fitting):
-            answers[fitting.outline_id] = known
-        else:
-            plug = state.made_plug(fitting)
-            answers[fitting.outline_id] = Solved(
-                outline,
-                fitting.spec,
-                None,
-                STOPPED,
-                plug=plug,
-                seating=seating_of(fitting, plug),
-                readings=fitting.readings_used,
-            )
+        if known is None or not known.answers(state, fitting):
+            known = unsolved(state, fitting, STOPPED)
+        answers[fitting.outline_id] = known
     return Solution(state, MappingProxyType(answers))
 
 

@@ -6,12 +6,13 @@ Fittings that did not change keep their result, so turning one number on one of 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from inlayfit.app.answers.seats import Seats
-from inlayfit.app.answers.solution import SEATING, Solution, Solved, seating_of
-from inlayfit.app.answers.standing import Standing, standing_of
+from inlayfit.app.answers.solution import SEATING, Solution, Solved, unsolved
+from inlayfit.app.answers.standing import standing_of
 from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.core_words import core
 from inlayfit.document.edits import STATE_WORDS
@@ -19,10 +20,15 @@ from inlayfit.document.outlines import Outline
 from inlayfit.document.sentence import half_words
 from inlayfit.document.state import Fitting, State
 from inlayfit.errors import InlayfitError
+from inlayfit.finding import Finding
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.spec import FitSpec, Half
+from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
 from inlayfit.progress import Progress
+
+if TYPE_CHECKING:  # seats are searched for only where both halves are made
+    from inlayfit.fit.seating import Seat
 
 
 def solve_chosen(
@@ -38,24 +44,49 @@ def solve_chosen(
 
     A preview may go without its roughing pass, a quarter of the work, while nobody looks at that.
     """
+    how = _How(is_preview, with_passes or not is_preview, progress, seats or Seats())
     answers: dict[str, Solved] = {}
     fittings = state.chosen_fittings
     for number, fitting in enumerate(fittings):
         progress.report(number / len(fittings), fitting.outline_id)
-        outline = state.outline(fitting.outline_id)
         old = known.get(fitting.outline_id)
-        if old is not None and old.answers(state, fitting):
-            answers[fitting.outline_id] = old
-            continue
-        plug = state.made_plug(fitting)
-        if plug is not None:
-            answers[fitting.outline_id] = _seat_one(
-                outline, plug, fitting, old, is_preview, progress, seats or Seats()
-            )
-            continue
-        spec = fitting.spec if with_passes or not is_preview else _without_passes(fitting.spec)
-        answers[fitting.outline_id] = _solve_one(outline, fitting, spec, old, is_preview, progress)
+        if old is None or not old.answers(state, fitting):
+            old = _answer(unsolved(state, fitting), fitting, old, how)
+        answers[fitting.outline_id] = old
     return Solution(state, MappingProxyType(answers), is_preview)
+
+
+@dataclass(frozen=True, slots=True)
+class _How:
+    is_preview: bool
+    with_passes: bool
+    progress: Progress
+    seats: Seats
+
+
+def _answer(asked: Solved, fitting: Fitting, old: Solved | None, how: _How) -> Solved:
+    """Answer what is asked; raises Cancelled if stopped."""
+    from inlayfit.fit.solve import solve  # heavy; the window is shown before it is needed
+
+    spec = asked.spec if how.with_passes else _without_passes(asked.spec)
+    try:
+        standing = standing_of(asked.outline, fitting, None if old is None else old.standing)
+        seat = _seat(standing.pocket, asked, how)
+        solved = solve(
+            standing.pocket.region,
+            standing.asked(spec),
+            plug_drawn=_lying(asked.plug, seat),
+            tolerance=PREVIEW if how.is_preview else EXACT,
+            progress=_Stages(how.progress),
+        )
+    except InlayfitError as error:
+        how.progress.raise_if_cancelled()
+        return replace(asked, problem=error.message)
+    how.progress.raise_if_cancelled()
+    result = standing.told(solved, spec, *_seated(seat))
+    before = old.scene if old is not None and how.is_preview else None
+    scene = picture_of(asked.outline, fitting, result, before=before)
+    return replace(asked, result=result, scene=scene, seat=seat, standing=standing)
 
 
 def _without_passes(spec: FitSpec) -> FitSpec:
@@ -63,72 +94,28 @@ def _without_passes(spec: FitSpec) -> FitSpec:
     return replace(spec, pocket=pocket, plug=plug)
 
 
-def _solve_one(
-    outline: Outline,
-    fitting: Fitting,
-    spec: FitSpec,
-    old: Solved | None,
-    is_preview: bool,
-    progress: Progress,
-) -> Solved:
-    from inlayfit.fit.solve import solve  # heavy; the window is shown before it is needed
-
-    watched, tolerance = _Stages(progress), PREVIEW if is_preview else EXACT
-    blank = Solved(outline, fitting.spec, None, readings=fitting.readings_used)
-    try:
-        standing = standing_of(outline, fitting, _known_standing(old))
-        solved = solve(standing.pocket.region, standing.asked(spec), tolerance=tolerance, progress=watched)
-    except InlayfitError as error:
-        progress.raise_if_cancelled()
-        return replace(blank, problem=error.message)
-    progress.raise_if_cancelled()
-    result = standing.told(solved, spec)
-    before = old.scene if old is not None and is_preview else None
-    scene = picture_of(outline, fitting, result, before=before)
-    return replace(blank, result=result, scene=scene, standing=standing)
+def _seat(pocket: Outline, asked: Solved, how: _How) -> Seat | None:
+    """Where the made plug sits in the pocket; None if there is none, or it stays as it is drawn."""
+    if asked.plug is None or asked.seating is None:
+        return None
+    return how.seats.seat(pocket, asked.plug, asked.seating, _Stages(how.progress, SEATING))
 
 
-def _known_standing(old: Solved | None) -> Standing | None:
-    return None if old is None else old.standing
+def _lying(plug: Outline | None, seat: Seat | None) -> Region | None:
+    """The outline of the made plug, if there is one, where it lies in the pocket."""
+    if plug is None:
+        return None
+    return plug.region.moved(seat.motion) if seat is not None and seat.is_moved else plug.region
 
 
-def _seat_one(
-    drawn: Outline,
-    plug: Outline,
-    fitting: Fitting,
-    old: Solved | None,
-    is_preview: bool,
-    progress: Progress,
-    seats: Seats,
-) -> Solved:
-    """The answer for two halves that are made, the plug lying at its seat."""
+def _seated(seat: Seat | None) -> tuple[Finding, ...]:
+    """The note that a made plug was moved, if it was."""
+    if seat is None:
+        return ()
     from inlayfit.fit.seating import seated_finding  # heavy; not before it is needed
-    from inlayfit.fit.solve import solve
 
-    seating, spec = seating_of(fitting, plug), fitting.spec
-    assert seating is not None
-    watched, tolerance = _Stages(progress, SEATING), PREVIEW if is_preview else EXACT
-    blank = Solved(drawn, spec, None, plug=plug, seating=seating, readings=fitting.readings_used)
-    try:
-        standing = standing_of(drawn, fitting, _known_standing(old))
-        pocket = standing.pocket
-        seat = seats.seat(pocket, plug, seating, watched)
-        lying = plug.region.moved(seat.motion) if seat is not None and seat.is_moved else plug.region
-        solved = solve(
-            pocket.region,
-            standing.asked(spec),
-            plug_drawn=lying,
-            tolerance=tolerance,
-            progress=_Stages(progress),
-        )
-    except InlayfitError as error:
-        progress.raise_if_cancelled()
-        return replace(blank, problem=error.message)
-    progress.raise_if_cancelled()
-    note = seated_finding(seat) if seat is not None else None
-    result = standing.told(solved, spec, *([note] if note is not None else []))
-    scene = picture_of(drawn, fitting, result)
-    return replace(blank, result=result, scene=scene, seat=seat, standing=standing)
+    note = seated_finding(seat)
+    return () if note is None else (note,)
 
 
 def picture_of(
