@@ -290,6 +290,7 @@ def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
         return form.swept
     edge, away = BoundaryIndex(reached), tolerance.settle_mm / 2
     lost = departing_difference(form.swept, reached, wall=form.swept, other=edge, distance=away, reach=radius)
+    lost = thick_parts(lost, tolerance.settle_mm)
     return reached if lost.is_empty else reached.union(lost)
 
 
