@@ -14,10 +14,15 @@ A slot exactly one disk wide vanishes from a plain opening by one rounding error
 done with a radius smaller by `Tolerance.cutter_slack_mm`; what only that one can reach is a *tight sweep*
 and is added, with its slightly smaller disk. Everywhere else the full radius stands, so rounded corners
 have the true radius. Closing is the mirror image.
+
+Where two walls are exactly twice the distance apart, what is between them shrinks to a line without width,
+and GEOS then loses what hangs on it, or makes rings that cross each other: of one in ten strokes as wide as
+the disk, by the last digits. So each offset is a millionth of a micrometre more than asked.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 import numpy as np
@@ -38,6 +43,7 @@ _ROUNDED_CHORDS = 2.25  # GEOS rounds the number of chords of an arc: one may sp
 _FALSE_ARCS = 4.0  # a true hole or piece lies no nearer than this many arc tolerances less than the distance
 _ASKED_VERTICES = 8
 _NO_WIDTH_MM = 1e-6
+_HAIR_MM = 1e-9  # more than asked, so that no walls lie exactly twice the distance apart
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
 
 
@@ -47,7 +53,7 @@ def dilate(region: Region, distance: float, tolerance: Tolerance) -> Region:
         return region
     steps = quad_segments(abs(distance), tolerance.arc_mm / _ROUNDED_CHORDS)
     shape = _guarded(region.shape, 2 * _DROPPED_SHARE * abs(distance))
-    moved = Region.of(shapely.buffer(shape, distance, quad_segs=steps))
+    moved = Region.of(shapely.buffer(shape, distance + math.copysign(_HAIR_MM, distance), quad_segs=steps))
     near = (1 - _DROPPED_SHARE) * abs(distance) - _FALSE_ARCS * tolerance.arc_mm
     return (
         _without_false_holes(moved, region, near)

@@ -27,7 +27,7 @@ from tests.oracles import (
     steiner_area,
     steiner_perimeter,
 )
-from tests.strategies import examples, lengths, regions, rigid_motions, rounded, star_rings, stars
+from tests.strategies import examples, lengths, regions, rigid_motions, rounded, star_rings, stars, turns
 
 radii = lengths(0.1, 3.0)
 
@@ -226,6 +226,33 @@ def test_a_bore_exactly_one_cutter_wide_survives(diameter: float) -> None:
     block = Region.of(shapely.box(-40, -50, 50, 40)).minus(bore)
     assert spread(closed(block, diameter / 2, EXACT), block) <= MICROMETRE + 1e-4 * diameter
     assert opened(bore, diameter / 2 + 2 * MICROMETRE + 1e-4 * diameter, EXACT).is_empty
+
+
+@examples(100, 1000)
+@given(
+    angles=st.tuples(turns(), turns()),
+    lengths_=st.tuples(lengths(3.0, 6.0), lengths(3.0, 6.0)),
+    shift=st.sampled_from([0.0, 1.0, 10.0, 58.3]),
+)
+def test_what_hangs_on_strokes_exactly_one_cutter_wide_is_not_lost(
+    angles: tuple[float, float], lengths_: tuple[float, float], shift: float
+) -> None:
+    """Of one in ten such shapes GEOS lost a whole bore, in the erosion of it or the dilation of its block.
+
+    The centres stay where they are, but for the bores' rims, if the cutter is a little smaller.
+    """
+    x, y, parts = 0.0, shift, [shapely.buffer(shapely.Point(0.0, shift), 1.5, quad_segs=32)]
+    for angle, length in zip(angles, lengths_, strict=True):
+        start, x, y = (x, y), x + length * math.cos(angle), y + length * math.sin(angle)
+        stroke = shapely.LineString([start, (x, y)])
+        parts.append(shapely.buffer(stroke, 1.0, cap_style="square", join_style="mitre"))
+        parts.append(shapely.buffer(shapely.Point(x, y), 1.5, quad_segs=32))
+    shape = Region.of(shapely.union_all(parts))
+    block = Region.of(shapely.box(-20, shift - 20, 20, shift + 20)).minus(shape)
+    for moved in (erode(shape, 1.0, EXACT), dilate(block, 1.0, EXACT)):
+        assert shapely.is_valid(moved.shape)
+    assert erode(shape, 1.0, EXACT).area == pytest.approx(erode(shape, 0.999999, EXACT).area, abs=0.001)
+    assert dilate(block, 1.0, EXACT).area == pytest.approx(dilate(block, 0.999999, EXACT).area, abs=0.001)
 
 
 @pytest.mark.parametrize("angle", [0.0, 0.3, 1.1])
