@@ -1,10 +1,12 @@
-"""Small turns of phrase: how many of a thing, and when something was."""
+"""Small turns of phrase: how many of a thing, how large it is, and when something was."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+from inlayfit.units import Unit, format_length
 
 if TYPE_CHECKING:
     import datetime
@@ -13,6 +15,11 @@ if TYPE_CHECKING:
 def counted(number: int, one: str, many: str) -> str:
     """How many: `one` for 1, else `many` with the number for {0}; both already in the window's language."""
     return one if number == 1 else many.format(number)
+
+
+def size_words(wide_mm: float, high_mm: float, unit: Unit) -> str:
+    """How wide and how high something is."""
+    return f"{format_length(wide_mm, unit, with_unit=False)} × {format_length(high_mm, unit)}"
 
 
 def when_words(seconds: float, *, today: datetime.date | None = None) -> str:

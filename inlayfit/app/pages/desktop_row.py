@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 from inlayfit.app.core_words import core_error
 from inlayfit.app.pages.form_row import LABEL_PX
 from inlayfit.app.tasks import LatestTask
+from inlayfit.app.widgets.lettering import muted_label
 from inlayfit.document import desktop_entry
 from inlayfit.document.desktop_entry import Opens, Told
 from inlayfit.errors import InlayfitError
@@ -32,9 +33,7 @@ class DesktopRow(QWidget):
         self.label = QLabel(self.tr("&Double click"))
         self.label.setBuddy(self.button)
         self.label.setMinimumWidth(LABEL_PX)
-        self.note = QLabel()
-        self.note.setProperty("muted", True)
-        self.note.setWordWrap(True)
+        self.note = muted_label(wraps=True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
+from inlayfit.app.widgets.lettering import muted_label
+
 LABEL_PX = 160
 
 
@@ -16,9 +18,7 @@ def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
     words = QLabel(label)
     words.setBuddy(control)
     words.setMinimumWidth(LABEL_PX)
-    note = QLabel(why)
-    note.setProperty("muted", True)
-    note.setWordWrap(True)
+    note = muted_label(why, wraps=True)
     column = QVBoxLayout()
     column.setSpacing(2)
     column.addWidget(control)

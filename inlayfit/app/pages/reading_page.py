@@ -23,9 +23,9 @@ from inlayfit.app.pages.form_row import add_row, fit_height
 from inlayfit.app.pages.reading_fixes import Part
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
-from inlayfit.app.words import counted
+from inlayfit.app.words import counted, size_words
 from inlayfit.document.state import SettingsUsed
-from inlayfit.units import Unit, format_length
+from inlayfit.units import Unit
 
 if TYPE_CHECKING:  # the readers are heavy; a window must not wait for them
     from inlayfit.document.import_notes import DrawingLook, LayerNote
@@ -113,12 +113,8 @@ class ReadingPage(QDialog):
 
     def _sized(self, words: str, unit: Unit) -> str:
         """The words with the size that everything has then, in mm and in inches."""
-        wide, high = self._look.size_mm(unit)
-        sizes = [
-            f"{format_length(wide, shown, with_unit=False)} × {format_length(high, shown)}"
-            for shown in (Unit.MM, Unit.INCH)
-        ]
-        return f"{words}: {sizes[0]} = {sizes[1]}"
+        size_mm = self._look.size_mm(unit)
+        return f"{words}: {size_words(*size_mm, Unit.MM)} = {size_words(*size_mm, Unit.INCH)}"
 
     def _why_unit(self) -> str:
         if self._look.file_unit is None:

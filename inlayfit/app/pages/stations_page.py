@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from inlayfit.app import theme
 from inlayfit.app.core_words import core, core_error
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.lettering import muted_label
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.pocket_readings import MOST_READINGS, PocketReadings
 from inlayfit.errors import SpecError
@@ -113,9 +114,7 @@ class StationsPage(QDialog):
         self._grid.setHorizontalSpacing(10)
         heads = (self.tr("Axis"), self.tr("Drawn"), self.tr("Read"), self.tr("Off the model"))
         for column, words in enumerate(heads):
-            head = QLabel(words)
-            head.setProperty("muted", True)
-            self._grid.addWidget(head, 0, column)
+            self._grid.addWidget(muted_label(words), 0, column)
         self._grid.setColumnStretch(3, 1)
         self.rows: list[StationRow] = []
         for row in _first_rows(wide_mm, high_mm) if known is None else _known_rows(known):

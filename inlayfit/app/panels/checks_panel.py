@@ -15,6 +15,7 @@ from inlayfit.app.core_words import core
 from inlayfit.app.keyboard import kept_focus
 from inlayfit.app.pages.reading_fixes import label_for
 from inlayfit.app.panels.severity_sign import SeveritySign
+from inlayfit.app.widgets.lettering import title_label
 from inlayfit.document.verdict import Check
 from inlayfit.finding import Finding, Severity
 
@@ -151,8 +152,7 @@ class ChecksPanel(QScrollArea):
     def _add_group(self, column: QVBoxLayout, title: str, pairs: Sequence[tuple[Check, str]]) -> None:
         if not pairs:
             return
-        heading = QLabel(title)
-        heading.setFont(theme.font(theme.TITLE))
+        heading = title_label(title)
         heading.setContentsMargins(0, 8, 0, 2)
         column.addWidget(heading)
         for check, whose in pairs[:_MOST_ROWS]:

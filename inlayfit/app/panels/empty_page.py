@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.files.recent import RecentWork
+from inlayfit.app.widgets.lettering import muted_label, title_label
 from inlayfit.fit.spec import Half
 from inlayfit.shipped import shipped_folder
 
@@ -202,10 +203,9 @@ class EmptyPage(QWidget):
         headline = QLabel(self.tr("Drop the outline of a pocket or a plug here."))
         headline.setFont(theme.font(theme.HEADLINE))
         headline.setWordWrap(True)
-        below = QLabel(self.tr("You get the other half, where it will be tight, and files to cut."))
+        words = self.tr("You get the other half, where it will be tight, and files to cut.")
+        below = muted_label(words, wraps=True)
         below.setFont(theme.font(theme.TypeSize(15, theme.BASE.weight)))
-        below.setProperty("muted", True)
-        below.setWordWrap(True)
         self.halves = DropHalves()
         self.open_button = QPushButton(self.tr("&Open outline"))
         self.open_button.setProperty("step", "next")
@@ -217,8 +217,7 @@ class EmptyPage(QWidget):
         self.open_button.clicked.connect(self.open_asked)
         self.sample_button.clicked.connect(self.sample_asked)
         self.size_button.clicked.connect(self.size_asked)
-        note = QLabel(self.tr("DXF or SVG. Paste works too. Your file is never changed."))
-        note.setProperty("muted", True)
+        note = muted_label(self.tr("DXF or SVG. Paste works too. Your file is never changed."))
         note.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         field = QFrame()
         field.setObjectName("dropfield")
@@ -279,9 +278,7 @@ class RecentPanel(QWidget):
             clear.clicked.connect(self.clear_asked)
             self._column.addWidget(clear, 0, Qt.AlignmentFlag.AlignRight)
         else:
-            nothing = QLabel(self.tr("What you open will be listed here."))
-            nothing.setWordWrap(True)
-            nothing.setProperty("muted", True)
+            nothing = muted_label(self.tr("What you open will be listed here."), wraps=True)
             nothing.setContentsMargins(8, 0, 0, 0)
             self._column.addWidget(nothing)
         self._column.addSpacing(16)
@@ -312,12 +309,8 @@ def _card(title: str, words: str) -> QFrame:
     card.setObjectName("card")
     column = QVBoxLayout(card)
     column.setContentsMargins(16, 12, 16, 12)
-    heading, text = QLabel(title), QLabel(words)
-    heading.setFont(theme.font(theme.TITLE))
-    text.setWordWrap(True)
-    text.setProperty("muted", True)
-    column.addWidget(heading)
-    column.addWidget(text)
+    column.addWidget(title_label(title))
+    column.addWidget(muted_label(words, wraps=True))
     return card
 
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Slot
-from PySide6.QtWidgets import QAbstractItemView, QLabel, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from inlayfit.app.panels.outline_row import DETAIL_ROLE, LEADS_ROLE, PICTURE_ROLE, OutlineRow, outline_picture
 from inlayfit.app.session import Change, Session
-from inlayfit.app.words import counted
+from inlayfit.app.widgets.lettering import muted_label
+from inlayfit.app.words import counted, size_words
 from inlayfit.document.edits import choose, rename_outline
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
-from inlayfit.units import format_length
 
 _ID = Qt.ItemDataRole.UserRole
 
@@ -23,9 +23,9 @@ class OutlinesPanel(QWidget):
         super().__init__(parent)
         self._session = session
         self._drawn: tuple[Outline, ...] = ()
-        hint = QLabel(self.tr("What is chosen here is fitted and written. The first one leads."))
-        hint.setWordWrap(True)
-        hint.setProperty("muted", True)
+        hint = muted_label(
+            self.tr("What is chosen here is fitted and written. The first one leads."), wraps=True
+        )
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("Outlines of the drawing"))
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -94,7 +94,7 @@ class OutlinesPanel(QWidget):
 
 def _description(outline: Outline, state: State) -> str:
     x0, y0, x1, y1 = outline.region.bounds
-    size = f"{format_length(x1 - x0, state.unit, with_unit=False)} × {format_length(y1 - y0, state.unit)}"
+    size = size_words(x1 - x0, y1 - y0, state.unit)
     holes = counted(outline.region.hole_count, _tr("1 hole"), _tr("{0} holes"))
     words = [size, holes if outline.region.hole_count else "", _tr("layer {0}").format(outline.layer)]
     return ", ".join(word for word in words if word)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.widgets.feel_words import feel_word
+from inlayfit.app.widgets.lettering import muted_label, title_label
 from inlayfit.app.widgets.scatter_view import ScatterPicture, ScatterView
 from inlayfit.document.verdict import pair_words
 from inlayfit.units import Unit, format_length
@@ -29,8 +30,7 @@ class PartsView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.headline = QLabel()
-        self.headline.setFont(theme.font(theme.TITLE))
+        self.headline = title_label()
         self.headline.setWordWrap(True)
         self.headline.setAccessibleName(self.tr("Share of parts with the wanted feel"))
         self.picture = ScatterView()
@@ -48,8 +48,7 @@ class PartsView(QWidget):
             (self.tr("Largest error"), self._largest),
         )
         for row, (words, value) in enumerate(rows):
-            label = QLabel(words)
-            label.setProperty("muted", True)
+            label = muted_label(words)
             value.setAccessibleName(words)
             self._grid.addWidget(label, row, 0)
             self._grid.addWidget(value, row, 1)

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.pace import FRAME_MS, Pace
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.lettering import muted_label, title_label
 from inlayfit.app.widgets.readout import Readout
 from inlayfit.document.edits import set_clearance
 from inlayfit.document.sentence import overall_words
@@ -27,13 +27,9 @@ class RulerBar(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._session = session
         self._reading = Pace(self._show_number, every_ms=2 * FRAME_MS, parent=self)
-        title = QLabel(self.tr("Fit ruler"))
-        title.setFont(theme.font(theme.TITLE))
-        self._what = QLabel()
-        self._what.setProperty("muted", True)
-        self.note = QLabel(self.tr("Zones are a place to start, not a promise."))
-        self.note.setProperty("muted", True)
-        self.note.setWordWrap(True)
+        title = title_label(self.tr("Fit ruler"))
+        self._what = muted_label()
+        self.note = muted_label(self.tr("Zones are a place to start, not a promise."), wraps=True)
         self.note.setFixedWidth(170)
         self.ruler = FitRuler()
         self.box = LengthBox()

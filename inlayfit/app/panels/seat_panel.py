@@ -11,12 +11,14 @@ from pathlib import Path
 
 from PySide6.QtCore import QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.panels.outline_row import outline_picture
 from inlayfit.app.session import Session
+from inlayfit.app.widgets.lettering import thin_rule, title_label
 from inlayfit.app.widgets.listed_box import ListedBox
+from inlayfit.app.words import size_words
 from inlayfit.document.made_edits import give_plug, set_seating
 from inlayfit.document.outlines import Outline
 from inlayfit.document.state import Fitting, State
@@ -84,14 +86,11 @@ class SeatPanel(QWidget):
         grid.setColumnStretch(1, 1)
         rows = ((self.tr("Plug"), self.plug_box), (self.tr("To seat it"), self.seating_box))
         for row, (words, box) in enumerate(rows):
-            label = QLabel(words)
-            label.setFont(theme.font(theme.TITLE))
+            label = title_label(words)
             label.setBuddy(box)
             grid.addWidget(label, row, 0)
             grid.addWidget(box, row, 1)
-        rule = QFrame()
-        rule.setObjectName("rule")
-        rule.setFixedHeight(1)
+        rule = thin_rule()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
@@ -149,8 +148,7 @@ class SeatPanel(QWidget):
 
     def _name(self, outline: Outline) -> str:
         x0, y0, x1, y1 = outline.region.bounds
-        unit = self._session.shown.unit
-        size = f"{format_length(x1 - x0, unit, with_unit=False)} × {format_length(y1 - y0, unit)}"
+        size = size_words(x1 - x0, y1 - y0, self._session.shown.unit)
         name = outline.name or outline.id_there
         if outline.drawing:
             name = self.tr("{0} of {1}").format(name, Path(outline.drawing).name)

@@ -30,6 +30,7 @@ from inlayfit.app.panels.sentence_preview import MARGINS_PX
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.feel_words import feel_test, feel_word
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.lettering import muted_label
 from inlayfit.app.widgets.readout import Readout
 from inlayfit.document import edits
 from inlayfit.document.edits import FACING_WORDS, STATE_WORDS, Edit, corner_words
@@ -105,8 +106,7 @@ class SentenceBar(QWidget):
             self.tr("<b>Checks</b><br>What to look at before cutting, the heaviest first.")
         )
         self.checks_button.clicked.connect(self.checks_asked)
-        self._hint = QLabel()
-        self._hint.setProperty("muted", True)
+        self._hint = muted_label()
         self._hint.setAlignment(Qt.AlignmentFlag.AlignRight)
         side = QVBoxLayout()
         side.setSpacing(2)

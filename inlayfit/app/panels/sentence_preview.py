@@ -7,10 +7,11 @@ when they come.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.panels.flow import LINE_HEIGHT_PX
+from inlayfit.app.widgets.lettering import muted_label
 
 MARGINS_PX = 24, 10, 24, 10
 """Left, above, right and below of the sentence, with boxes or without."""
@@ -25,10 +26,8 @@ class SentencePreview(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName(self.tr("Fit sentence"))
         self.setMinimumHeight(2 * LINE_HEIGHT_PX + MARGINS_PX[1] + MARGINS_PX[3])
-        self._words = QLabel()
+        self._words = muted_label(wraps=True)
         self._words.setFont(theme.font(theme.SENTENCE))
-        self._words.setWordWrap(True)
-        self._words.setProperty("muted", True)
         column = QVBoxLayout(self)
         column.setContentsMargins(*MARGINS_PX)
         column.addWidget(self._words)

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, Qt, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QToolButton, QVBoxLayout, QWidget
 
-from inlayfit.app import theme
 from inlayfit.app.canvas.loupe import Loupe
 from inlayfit.app.canvas.loupe_view import LoupeSpot
 from inlayfit.app.canvas.pointing import PointerReading
@@ -14,6 +13,7 @@ from inlayfit.app.canvas.scene import FittingScene
 from inlayfit.app.panels.seat_panel import SeatPanel
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
+from inlayfit.app.widgets.lettering import muted_label, thin_rule, title_label
 
 _LOUPE_PX, _LOW_LOUPE_PX, _HIGH_LOUPE_PX = 196, 150, 250
 
@@ -29,10 +29,8 @@ class SpotPanel(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        title = QLabel(self.tr("Loupe"))
-        title.setFont(theme.font(theme.TITLE))
-        self._which = QLabel()
-        self._which.setProperty("muted", True)
+        title = title_label(self.tr("Loupe"))
+        self._which = muted_label()
         self.previous = self._arrow(Qt.ArrowType.LeftArrow, self.tr("Previous tight spot"), -1)
         self.next = self._arrow(Qt.ArrowType.RightArrow, self.tr("Next tight spot"), 1)
         self.loupe = Loupe()
@@ -44,9 +42,7 @@ class SpotPanel(QScrollArea):
         head.addWidget(self._which, 1)
         head.addWidget(self.previous)
         head.addWidget(self.next)
-        rule = QFrame()
-        rule.setObjectName("rule")
-        rule.setFixedHeight(1)
+        rule = thin_rule()
         self.stack = StackPanel(session)
         body = QWidget()
         column = QVBoxLayout(body)

@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
-from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.lettering import muted_label, title_label
 from inlayfit.app.widgets.paint_stack import StackPart, StackSection
 from inlayfit.app.widgets.stack_view import StackView
 from inlayfit.document.edits import set_stack
@@ -24,8 +24,7 @@ class StackPanel(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        title = QLabel(self.tr("Stack"))
-        title.setFont(theme.font(theme.TITLE))
+        title = title_label(self.tr("Stack"))
         self.view = StackView()
         self.view.setFixedHeight(180)
         self.depth_box = self._length(self.tr("Pocket depth"))
@@ -40,8 +39,7 @@ class StackPanel(QWidget):
             (self.tr("Varies by ±"), self.spread_box),
         )
         for column, (words, box) in enumerate(boxes):
-            label = QLabel(words)
-            label.setProperty("muted", True)
+            label = muted_label(words)
             label.setBuddy(box)
             grid.addWidget(label, 0, column)
             grid.addWidget(box, 1, column)

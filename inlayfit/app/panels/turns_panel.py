@@ -8,9 +8,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from inlayfit.app import theme
 from inlayfit.app.core_words import core
 from inlayfit.app.session import Session
+from inlayfit.app.widgets.lettering import title_label
 from inlayfit.app.widgets.turns_view import MOST_WAYS, TurnsView, Way
 from inlayfit.wording import Worded, said
 
@@ -24,8 +24,7 @@ class TurnsPanel(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        title = QLabel(self.tr("Turned and flipped"))
-        title.setFont(theme.font(theme.TITLE))
+        title = title_label(self.tr("Turned and flipped"))
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.told.setAccessibleName(title.text())

@@ -11,14 +11,14 @@ from dataclasses import replace
 
 from PySide6.QtCore import QSignalBlocker, Qt, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from inlayfit.app import theme
 from inlayfit.app.answers.examining import Look
 from inlayfit.app.panels.parts_view import PartsView
 from inlayfit.app.panels.spoken_form import SpokenForm
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.lettering import muted_label, thin_rule, title_label
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.app.widgets.number_box import NumberBox
 from inlayfit.bench.milling import Milling
@@ -46,16 +46,13 @@ class WorkshopPanel(QWidget):
         self._answered = ""
         self.boxes: dict[str, LengthBox] = {}
         self.parts = PartsView()
-        self.warmth_note = QLabel()
-        self.cut_note = QLabel()
-        for note in (self.warmth_note, self.cut_note):
-            note.setWordWrap(True)
-            note.setProperty("muted", True)
+        self.warmth_note = muted_label(wraps=True)
+        self.cut_note = muted_label(wraps=True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
         column.addWidget(self.parts)
-        column.addWidget(self._rule())
+        column.addWidget(thin_rule())
         column.addWidget(self._scrolled(), 1)
         session.state_changed.connect(self._on_session_state_changed)
         session.solved.connect(lambda _solution: self._show_answer())
@@ -70,11 +67,11 @@ class WorkshopPanel(QWidget):
         column.setSpacing(8)
         parts: tuple[QWidget, ...] = (
             self.parts.details,
-            self._title(self.tr("What the machine gets wrong")),
+            title_label(self.tr("What the machine gets wrong")),
             self._errors(),
             self.warmth_note,
-            self._rule(),
-            self._title(self.tr("How it is cut")),
+            thin_rule(),
+            title_label(self.tr("How it is cut")),
             self._cutting(),
             self.cut_note,
         )
@@ -90,19 +87,6 @@ class WorkshopPanel(QWidget):
         return area
 
     # --- making the rows
-
-    @staticmethod
-    def _title(words: str) -> QLabel:
-        title = QLabel(words)
-        title.setFont(theme.font(theme.TITLE))
-        return title
-
-    @staticmethod
-    def _rule() -> QFrame:
-        rule = QFrame()
-        rule.setObjectName("rule")
-        rule.setFixedHeight(1)
-        return rule
 
     def _errors(self) -> SpokenForm:
         rows = (
