@@ -15,6 +15,7 @@ from inlayfit.units import MINUS, Unit, format_entry, format_length
 from inlayfit.wording import Worded
 
 _MM2_IN_AN_INCH2 = 25.4**2
+_NO_BREAK = "\N{NO-BREAK SPACE}"
 
 
 class Kind(StrEnum):
@@ -49,6 +50,11 @@ class Measure:
     def in_unit(self, unit: Unit) -> Measure:
         """The same as it is shown in a unit; itself in millimetres."""
         return self if unit is Unit.MM else replace(self, text=_text(self.kind, self.numbers, unit))
+
+    def unbroken(self) -> Measure:
+        """The same for words that run over lines: one ends after a comma of it, and nowhere else."""
+        parts = (part.replace(" ", _NO_BREAK) for part in self.text.split(", "))
+        return replace(self, text=", ".join(parts))
 
 
 def _text(kind: Kind, numbers: Sequence[float], unit: Unit) -> str:
