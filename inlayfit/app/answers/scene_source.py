@@ -32,7 +32,9 @@ class SceneSource:
         fittings: list[FittingScene] = []
         for fitting in state.chosen_fittings:
             answer = solution.solved.get(fitting.outline_id)
-            if answer is not None and answer.scene is not None and not _is_nothing(answer.scene):
+            if answer is None or answer.outline.region is not state.outline(fitting.outline_id).region:
+                continue  # none yet, or that of a drawing which was open before
+            if answer.scene is not None and not _is_nothing(answer.scene):
                 fittings.append(_lettered(answer.scene, fitting))
         shown = {scene.key for scene in fittings}
         shown |= _seated_plugs(state, shown)
