@@ -126,9 +126,10 @@ class WorkPage(QWidget):
         session.search_progressed.connect(self._on_session_search_progressed)
         strip.cancel_asked.connect(session.stop_search)
         self.spot.seat.other_drawing_asked.connect(documents.open_plug_with_prompt)
+        self.spot.stack.bed_asked.connect(self._sentence_bar.ask_for_glue)
         documents.opener.drawing_read.connect(self._on_opener_drawing_read)
         self.overlays.rough.toggled.connect(session.preview_passes)
-        self._sentence_bar.checks_asked.connect(lambda: self.side.show_page(self.checks_panel))
+        self._sentence_bar.checks_asked.connect(lambda: self.side.go_to_page(self.checks_panel))
         for part in (self.verdict_bar, self.checks_panel):
             part.show_asked.connect(self.show_check)
             part.fix_asked.connect(self.fix_check)
@@ -152,6 +153,8 @@ class WorkPage(QWidget):
     def _on_session_state_changed(self, change: Change) -> None:
         if not change.is_of_numbers:
             self._show_all()
+        if _is_another_drawing(before, after):
+            self.map.fit_to_view()
 
     @Slot(object)
     def _on_session_solved(self, solution: Solution) -> None:
@@ -273,3 +276,9 @@ class WorkPage(QWidget):
             self.spot.ask_for_plug()
         else:
             self._session.do(check.fix.apply)
+
+
+def _is_another_drawing(before: State, after: State) -> bool:
+    """Whether an outline of the same id has another shape: drawings number their outlines alike."""
+    known = {outline.id: outline.region for outline in before.outlines}
+    return any(known.get(outline.id, outline.region) is not outline.region for outline in after.outlines)

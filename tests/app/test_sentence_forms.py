@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QCursor
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
 
 from inlayfit.app.panels.sentence_box import FormBox, SentenceBox
 from inlayfit.app.widgets.length_box import LengthBox
@@ -63,3 +64,21 @@ def test_a_box_is_not_lit_after_its_menu_when_the_mouse_went_elsewhere(open_disc
         else:
             box.menu().aboutToHide.emit()
         assert not box.underMouse()
+
+
+def test_a_form_is_as_high_as_its_rows_and_makes_room_for_what_a_length_means(
+    open_discs: MainWindow,
+) -> None:
+    box, length = _opened(open_discs, "allowance")
+    popup = box.popup
+    usual = popup.height()
+    lowest = max(length.mapTo(popup, length.rect().bottomLeft()).y(), 0)
+    assert usual - lowest <= 16
+    QTest.keyClicks(length.lineEdit(), "0.3")
+    note = next(label for label in popup.findChildren(QLabel) if "0.3" in label.text())
+    assert note.isVisible()
+    assert length.geometry().bottom() < note.geometry().top()
+    assert note.geometry().bottom() <= popup.height() - 8
+    QTest.keyClick(length, Qt.Key.Key_Escape)
+    assert popup.height() == usual
+    popup.close()

@@ -340,6 +340,12 @@ class SentenceBar(QWidget):
         """The control in a place."""
         return self._boxes[place]
 
+    def ask_for_glue(self) -> None:
+        """Open the form of tape and glue at its thickness."""
+        box = self._boxes["glue"]
+        assert isinstance(box, FormBox)
+        box.ask_for_length()
+
     @property
     def clearance_box(self) -> LengthBox:
         """The box of the clearance."""

@@ -32,8 +32,8 @@ _HEIGHT = 30
 _PAD = 8
 _ARROW = 14
 _SIGN = 17
-_NOTE_ROOM = 56
-"""Room under a form for the note that says how a typed length is understood."""
+_MARGIN = 12
+"""Round a form, and below the note that says how a typed length is understood."""
 
 MakeForm: TypeAlias = Callable[[QFormLayout], Callable[[], None]]
 """Makes the rows of a form; answers what fills them in before the form is shown."""
@@ -209,9 +209,10 @@ class FormPopup(QFrame):
         self.form.setHorizontalSpacing(12)
         self.form.setVerticalSpacing(8)
         outer = QVBoxLayout(self)
-        outer.setContentsMargins(12, 12, 12, _NOTE_ROOM)
+        outer.setContentsMargins(_MARGIN, _MARGIN, _MARGIN, _MARGIN)
         self.setMinimumWidth(300)
         outer.addLayout(self.form)
+        outer.addStretch(1)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -224,6 +225,28 @@ class FormPopup(QFrame):
             self.close()
         else:
             super().keyPressEvent(event)
+
+    def open_at(self, corner: QPoint, field: QWidget | None = None) -> None:
+        """Show it at a point of the screen, the keyboard in a field of it or in the first."""
+        for box in self.findChildren(LengthBox):
+            box.set_note_room(self._make_room)
+        self._make_room(0)
+        room = self.screen().availableGeometry()
+        furthest = room.right() - self.width()
+        self.move(max(room.left(), min(corner.x(), furthest)), corner.y())
+        self.show()
+        first = self.form.itemAt(0, QFormLayout.ItemRole.FieldRole)
+        field = field or (None if first is None else first.widget())
+        if field is not None:
+            field.setFocus(Qt.FocusReason.PopupFocusReason)
+        if isinstance(field, QLineEdit | QAbstractSpinBox):
+            field.selectAll()
+
+    def _make_room(self, bottom: int) -> None:
+        """Reach below a note that ends there; 0 if there is none."""
+        rows = self.sizeHint()
+        width = max(rows.width(), self.minimumWidth())
+        self.resize(width, max(rows.height(), bottom + _MARGIN if bottom else 0))
 
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
@@ -258,18 +281,14 @@ class FormBox(SentenceBox):
         self._fill = self._make(popup.form)
         return popup
 
+    def ask_for_length(self) -> None:
+        """Open the form with the keyboard in its box for a length; where it was before it returns to."""
+        self._open(self.popup.findChild(LengthBox))
+
     def _on_self_clicked(self) -> None:
+        self._open()
+
+    def _open(self, field: QWidget | None = None) -> None:
         popup = self.popup
         self._fill()
-        popup.adjustSize()
-        below = self.mapToGlobal(QPoint(0, self.height() + 2))
-        room = self.screen().availableGeometry()
-        furthest = room.right() - popup.width()
-        popup.move(max(room.left(), min(below.x(), furthest)), below.y())
-        popup.show()
-        first = popup.form.itemAt(0, QFormLayout.ItemRole.FieldRole)
-        field = None if first is None else first.widget()
-        if field is not None:
-            field.setFocus(Qt.FocusReason.PopupFocusReason)
-        if isinstance(field, QLineEdit | QAbstractSpinBox):
-            field.selectAll()
+        popup.open_at(self.mapToGlobal(QPoint(0, self.height() + 2)), field)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from inlayfit.app.core_words import core
@@ -19,7 +19,13 @@ from inlayfit.errors import InlayfitError
 
 
 class StackPanel(QWidget):
-    """The section with its boxes."""
+    """The section with its boxes.
+
+    Signals:
+        bed_asked(): the thickness of tape or glue is to be typed; its box is in the fit sentence.
+    """
+
+    bed_asked = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -99,7 +105,9 @@ class StackPanel(QWidget):
     @Slot(object)
     def _on_view_part_activated(self, part: StackPart) -> None:
         box = {StackPart.DEPTH: self.depth_box, StackPart.PLUG: self.thickness_box}.get(part)
-        if box is not None:
+        if box is None:
+            self.bed_asked.emit()
+        else:
             box.setFocus(Qt.FocusReason.OtherFocusReason)
             box.selectAll()
 
@@ -136,6 +144,7 @@ class StackPanel(QWidget):
                 plug_word=core(fitting.plug.material or fitting.plug.name) or core("plug"),
                 bed_word=core(stack.glue),
                 host_word=core(fitting.pocket.material or fitting.pocket.name) or self.tr("host"),
+                target_mm=stack.target_proud_mm,
             )
         )
         for box, value in (

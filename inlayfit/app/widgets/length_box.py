@@ -7,6 +7,7 @@ that is refused stays as it was typed, and the value stays what it was. Esc take
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
@@ -113,6 +114,10 @@ class LengthBox(QAbstractSpinBox):
     def set_step_mm(self, step_mm: float | Fraction) -> None:
         """How far an arrow moves the value; Page Up and Down move ten times as far."""
         self._step_mm = Fraction(str(step_mm))
+
+    def set_note_room(self, make_room: Callable[[int], None]) -> None:
+        """Ask a small window to make room for the note: it is called with the note's bottom, or 0."""
+        self._note.make_room = make_room
 
     def set_tip(self, tip: str) -> None:
         """What the box is and why it matters; the value in both units is added."""
@@ -293,6 +298,7 @@ class _Note(QLabel):
     def __init__(self, box: LengthBox) -> None:
         super().__init__(box)
         self._box = box
+        self.make_room: Callable[[int], None] = lambda _bottom: None
         self.setWordWrap(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
@@ -316,9 +322,14 @@ class _Note(QLabel):
         self.setFixedWidth(min(width, needed))
         self.adjustSize()
         corner = self._box.mapTo(window, QPoint(0, self._box.height() + 3))
+        self.make_room(corner.y() + self.height())
         left = max(8, min(corner.x(), window.width() - self.width() - 8))
         above = self._box.mapTo(window, QPoint(0, 0)).y() - self.height() - 3
         fits_below = corner.y() + self.height() <= window.height()
         self.move(left, corner.y() if fits_below else max(0, above))
         self.show()
         self.raise_()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self.make_room(0)
