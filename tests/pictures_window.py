@@ -39,7 +39,7 @@ from inlayfit.fit.spec import Half, Relief
 RESOURCES = Path(__file__).resolve().parent.parent / "resources"
 PATIENCE_S = 60
 SIZE = (1440, 900)
-THEMES = ("light", "dark", "high-contrast")
+THEMES = ("light", "dark", "high-contrast", "high-contrast-white")
 DIALOGS = ("export", "settings", "reading", "type_size", "measured", "guide", "shortcuts", "about")
 
 

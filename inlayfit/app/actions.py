@@ -73,7 +73,8 @@ TABLE: tuple[Command, ...] = (
     Command("theme_system", "As the s&ystem", "Follows the system's colours.", (), True, "theme"),
     Command("theme_light", "&Light", "For a bright bench.", (), True, "theme"),
     Command("theme_dark", "&Dark", "For a dim one.", (), True, "theme"),
-    Command("theme_contrast", "&High contrast", "Strong outlines on black.", (), True, "theme"),
+    Command("theme_contrast", "&High contrast, black", "Strong outlines on black.", (), True, "theme"),
+    Command("theme_contrast_white", "High contrast, &white", "Strong outlines on white.", (), True, "theme"),
     Command("use_pocket", "The drawing is a &pocket", "The plug is made to fit it."),
     Command("use_plug", "The drawing is a p&lug", "It is made already; the pocket is cut to fit it."),
     Command("made_plug", "Plug from a &drawing…", "For two made halves: reads the outline of the plug."),
@@ -92,7 +93,7 @@ CANVAS_KEYS: tuple[tuple[str, str], ...] = (
     ("+ −", "zoom about the middle"),
     ("arrows", "move the map"),
     ("Home", "fit to view"),
-    ("M", "measure between two points"),
+    ("M", "measure between two points: move by arrows, set each by Enter"),
     ("Space and drag", "move the map; the loupe follows the pointer while Space is held"),
 )
 """Keys that work while the gap map has the keyboard, for the list of shortcuts."""
@@ -103,6 +104,20 @@ RULER_KEYS: tuple[tuple[str, str], ...] = (
     ("Esc", "back to where the drag began"),
 )
 """Keys of the fit ruler."""
+STACK_KEYS: tuple[tuple[str, str], ...] = (
+    ("Left, Right", "take hold of another face"),
+    ("Up, Down", "move it by 0.01 mm"),
+    ("Shift and arrows", "move it by 0.1 mm"),
+    ("Enter", "type its height"),
+)
+"""Keys of the stack."""
+LIST_KEYS: tuple[tuple[str, str], ...] = (
+    ("Space, arrows", "choose one outline"),
+    ("Shift and arrows", "choose several that follow each other"),
+    ("Ctrl and arrows, Ctrl+Space", "go to another one, and add it or take it out"),
+    ("F2", "give it another name"),
+)
+"""Keys of the list of outlines."""
 
 
 def translated(text: str) -> str:

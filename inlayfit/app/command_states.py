@@ -33,7 +33,7 @@ def show_commands(actions: Mapping[str, QAction], session: Session, state: State
     unit = f"unit_{state.unit.name.lower()}"
     if unit in actions:
         actions[unit].setChecked(True)
-    chosen_theme = session.settings.text("theme").replace("high-", "")
+    chosen_theme = session.settings.text("theme").removeprefix("high-").replace("-", "_")
     actions[f"theme_{chosen_theme}"].setChecked(True)
 
 

@@ -25,6 +25,15 @@ def move_on(stations: Sequence[QWidget], step: int) -> None:
             return
 
 
+def land_in(part: QWidget) -> None:
+    """Give the keyboard to a part that was turned to: where it was there last, or where the part begins."""
+    order = takers(part)
+    if not order or _place_of_focus(order) is not None:
+        return
+    last = part.focusWidget()
+    _give(last if last in order else order[0], Qt.FocusReason.ShortcutFocusReason)
+
+
 def move_along(stations: Sequence[QWidget], step: int) -> bool:
     """Give the keyboard to the next widget in reading order, as Tab does; False if there is none."""
     order = [taker for station in stations for taker in takers(station)]
@@ -104,7 +113,7 @@ def _is_one_of_several(button: QAbstractButton) -> bool:
 
 def _as_read(children: Sequence[QWidget], part: QWidget) -> list[QWidget]:
     """Rows from the top, then along the reading direction. A row holds what lies beside its first widget."""
-    placed = [(QRect(child.mapTo(part, QPoint(0, 0)), child.size()), child) for child in children]
+    placed = [(QRect(_place_unscrolled(child, part), child.size()), child) for child in children]
     placed.sort(key=lambda pair: pair[0].center().y())
     backwards = part.layoutDirection() is Qt.LayoutDirection.RightToLeft
     rows: list[list[tuple[QRect, QWidget]]] = []
@@ -115,6 +124,16 @@ def _as_read(children: Sequence[QWidget], part: QWidget) -> list[QWidget]:
             rows.append([(rect, child)])
     sign = -1 if backwards else 1
     return [child for row in rows for _, child in sorted(row, key=lambda pair: sign * pair[0].x())]
+
+
+def _place_unscrolled(child: QWidget, part: QWidget) -> QPoint:
+    """Where a widget stands in a part while nothing is scrolled: reading goes on wherever a page stands."""
+    place, around = child.mapTo(part, QPoint(0, 0)), child.parentWidget()
+    while around is not None and around is not part:
+        if isinstance(around, QScrollArea):
+            place += QPoint(around.horizontalScrollBar().value(), around.verticalScrollBar().value())
+        around = around.parentWidget()
+    return place
 
 
 def press(widget: QWidget | None) -> bool:

@@ -97,11 +97,13 @@ def window_sheet(of: theme.Theme) -> str:
 
 
 def system_theme() -> theme.Theme:
-    """What the system asks for: high contrast, dark or light."""
+    """What the system asks for: high contrast or not, dark or light."""
     hints = QGuiApplication.styleHints()
+    scheme = hints.colorScheme()
     accessibility = getattr(hints, "accessibility", None)  # since Qt 6.10
     if accessibility is not None:
         preference = accessibility().contrastPreference()
         if preference == Qt.ContrastPreference.HighContrast:
-            return theme.Theme.HIGH_CONTRAST
-    return theme.Theme.DARK if hints.colorScheme() == Qt.ColorScheme.Dark else theme.Theme.LIGHT
+            is_light = scheme == Qt.ColorScheme.Light
+            return theme.Theme.HIGH_CONTRAST_WHITE if is_light else theme.Theme.HIGH_CONTRAST
+    return theme.Theme.DARK if scheme == Qt.ColorScheme.Dark else theme.Theme.LIGHT

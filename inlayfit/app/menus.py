@@ -36,7 +36,10 @@ TABLE: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             "fit_view", "zoom_in", "zoom_out", "-", "next_spot", "previous_spot", "-",
             "show_spot", "show_checks", "show_outlines", "show_workshop", "-",
             ("&Unit", ("unit_mm", "unit_inch", "unit_thou")),
-            ("Colou&rs", ("theme_system", "theme_light", "theme_dark", "theme_contrast")),
+            (
+                "Colou&rs",
+                ("theme_system", "theme_light", "theme_dark", "theme_contrast", "theme_contrast_white"),
+            ),
             "-", "next_panel", "previous_panel",
         ),
     ),

@@ -1,4 +1,4 @@
-"""How the window looks: named colours, type sizes and spacing, in light, dark and high contrast.
+"""How the window looks: named colours, type sizes and spacing, in light, dark and two of high contrast.
 
 A *token* is a colour by its use. Widgets ask for the tokens of the palette in force (`tokens_of`), so a
 change of theme reaches them as an ordinary palette change and the program keeps no state of its own for it.
@@ -27,11 +27,12 @@ from inlayfit.shipped import shipped_folder
 
 
 class Theme(StrEnum):
-    """The three looks."""
+    """The looks; those of high contrast are white on black and black on white."""
 
     LIGHT = "light"
     DARK = "dark"
     HIGH_CONTRAST = "high-contrast"
+    HIGH_CONTRAST_WHITE = "high-contrast-white"
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,9 +185,45 @@ HIGH_CONTRAST = Tokens(
     grid="#4E565E",
 )
 
+HIGH_CONTRAST_WHITE = Tokens(
+    window="#FEFEFE",
+    panel="#FFFFFF",
+    canvas="#FFFFFF",
+    field="#FFFFFF",
+    hover="#E3E9EF",
+    pressed="#C9D4DE",
+    hairline="#000000",
+    edge="#000000",
+    text="#000000",
+    muted="#1F1D1A",
+    accent="#00335C",
+    on_accent="#FFFFFF",
+    accent_soft="#CDE2F5",
+    focus="#0047C2",
+    blocks="#86000B",
+    on_blocks="#FFFFFF",
+    warns="#000000",
+    host_tint="#FAF1E6",
+    host_line="#522E17",
+    plug_tint="#F0D2BC",
+    bites=STYLES[0].colour,
+    tight=STYLES[1].colour,
+    on=STYLES[2].colour,
+    slack=STYLES[3].colour,
+    loose=STYLES[4].colour,
+    on_loose="#000000",
+    zone="#E6E1D8",
+    grid="#A8A49B",
+)
+
 _KEPT, _KEPT_WIDTHS = 256, 4096
 
-_TOKENS = {Theme.LIGHT: LIGHT, Theme.DARK: DARK, Theme.HIGH_CONTRAST: HIGH_CONTRAST}
+_TOKENS = {
+    Theme.LIGHT: LIGHT,
+    Theme.DARK: DARK,
+    Theme.HIGH_CONTRAST: HIGH_CONTRAST,
+    Theme.HIGH_CONTRAST_WHITE: HIGH_CONTRAST_WHITE,
+}
 _BY_WINDOW_COLOUR = {tokens.window.lower(): theme for theme, tokens in _TOKENS.items()}
 
 STYLE = ("-style", "fusion")
@@ -337,6 +374,8 @@ QLineEdit, QPlainTextEdit {{ background: {field}; color: {text}; border: 1px sol
   border-radius: {radius}px; padding: 4px 8px; selection-background-color: {accent};
   selection-color: {on_accent}; }}
 QLineEdit:focus, QPlainTextEdit:focus {{ border: 2px solid {focus}; padding: 3px 7px; }}
+QCheckBox {{ border: 2px solid transparent; border-radius: {radius}px; padding: 2px 4px; }}
+QCheckBox:focus {{ border-color: {focus}; }}
 QCheckBox::indicator:unchecked, QListView::indicator:unchecked {{ background: {field};
   border: 1px solid {edge}; border-radius: 3px; width: 13px; height: 13px; }}
 QMenuBar {{ background: {window}; color: {text}; }}

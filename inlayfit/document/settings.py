@@ -121,7 +121,7 @@ TABLE: tuple[Setting, ...] = (
         "Light for a bright bench, dark for a dim one, high contrast for tired eyes.",
         choices=(
             ("system", "as the system"), ("light", "light"), ("dark", "dark"),
-            ("high-contrast", "high contrast"),
+            ("high-contrast", "high contrast, black"), ("high-contrast-white", "high contrast, white"),
         ),
     ),
     Setting(

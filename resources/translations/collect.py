@@ -115,8 +115,8 @@ def _words_in_tables() -> Iterator[Word]:
     for title, lines in help_pages.GUIDE:
         yield from (("help", text) for text in (title, *lines))
     yield from (("help", text) for text in help_pages.PICTURE_WORDS)
-    for _, text in (*actions.CANVAS_KEYS, *actions.RULER_KEYS):
-        yield "help", text
+    for table in (actions.CANVAS_KEYS, actions.RULER_KEYS, actions.STACK_KEYS, actions.LIST_KEYS):
+        yield from (("help", text) for row in table for text in row if len(text) > 2)
 
 
 def read_ts(path: Path = TS) -> dict[Word, str]:

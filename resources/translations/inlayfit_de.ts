@@ -408,12 +408,20 @@
    <translation>Für eine dunkle.</translation>
   </message>
   <message>
-   <source>&amp;High contrast</source>
-   <translation>Hoher &amp;Kontrast</translation>
+   <source>&amp;High contrast, black</source>
+   <translation>Hoher &amp;Kontrast, schwarz</translation>
   </message>
   <message>
    <source>Strong outlines on black.</source>
    <translation>Kräftige Linien auf Schwarz.</translation>
+  </message>
+  <message>
+   <source>High contrast, &amp;white</source>
+   <translation>Hoher Kontrast, &amp;weiß</translation>
+  </message>
+  <message>
+   <source>Strong outlines on white.</source>
+   <translation>Kräftige Linien auf Weiß.</translation>
   </message>
   <message>
    <source>The drawing is a &amp;pocket</source>
@@ -4083,6 +4091,14 @@
    <translation>Auf dem Passlineal</translation>
   </message>
   <message>
+   <source>On the stack</source>
+   <translation>Im Aufbau</translation>
+  </message>
+  <message>
+   <source>In the list of outlines</source>
+   <translation>In der Liste der Umrisse</translation>
+  </message>
+  <message>
    <source>Plugs that fit their pockets. MIT licence; all calculation happens on this computer.</source>
    <translation>Einlagen, die in ihre Taschen passen. MIT-Lizenz; gerechnet wird nur auf diesem Rechner.</translation>
   </message>
@@ -4211,24 +4227,44 @@
    <translation>nächste enge Stelle</translation>
   </message>
   <message>
+   <source>Shift+N</source>
+   <translation>Umschalt+N</translation>
+  </message>
+  <message>
    <source>previous tight spot</source>
    <translation>vorige enge Stelle</translation>
+  </message>
+  <message>
+   <source>+ −</source>
+   <translation>+ −</translation>
   </message>
   <message>
    <source>zoom about the middle</source>
    <translation>um die Mitte zoomen</translation>
   </message>
   <message>
+   <source>arrows</source>
+   <translation>Pfeiltasten</translation>
+  </message>
+  <message>
    <source>move the map</source>
    <translation>Karte bewegen</translation>
+  </message>
+  <message>
+   <source>Home</source>
+   <translation>Pos1</translation>
   </message>
   <message>
    <source>fit to view</source>
    <translation>alles zeigen</translation>
   </message>
   <message>
-   <source>measure between two points</source>
-   <translation>zwischen zwei Punkten messen</translation>
+   <source>measure between two points: move by arrows, set each by Enter</source>
+   <translation>zwischen zwei Punkten messen: mit Pfeiltasten bewegen, jeden mit Eingabe setzen</translation>
+  </message>
+  <message>
+   <source>Space and drag</source>
+   <translation>Leertaste und ziehen</translation>
   </message>
   <message>
    <source>move the map; the loupe follows the pointer while Space is held</source>
@@ -4239,16 +4275,80 @@
    <translation>1 Mikrometer</translation>
   </message>
   <message>
+   <source>Shift and arrows</source>
+   <translation>Umschalt und Pfeiltasten</translation>
+  </message>
+  <message>
    <source>10 micrometres</source>
    <translation>10 Mikrometer</translation>
+  </message>
+  <message>
+   <source>Page Up, Page Down</source>
+   <translation>Bild auf, Bild ab</translation>
   </message>
   <message>
    <source>50 micrometres</source>
    <translation>50 Mikrometer</translation>
   </message>
   <message>
+   <source>Esc</source>
+   <translation>Esc</translation>
+  </message>
+  <message>
    <source>back to where the drag began</source>
    <translation>zurück zum Anfang des Ziehens</translation>
+  </message>
+  <message>
+   <source>Left, Right</source>
+   <translation>Links, Rechts</translation>
+  </message>
+  <message>
+   <source>take hold of another face</source>
+   <translation>eine andere Fläche fassen</translation>
+  </message>
+  <message>
+   <source>Up, Down</source>
+   <translation>Auf, Ab</translation>
+  </message>
+  <message>
+   <source>move it by 0.01 mm</source>
+   <translation>sie um 0.01 mm bewegen</translation>
+  </message>
+  <message>
+   <source>move it by 0.1 mm</source>
+   <translation>sie um 0.1 mm bewegen</translation>
+  </message>
+  <message>
+   <source>Enter</source>
+   <translation>Eingabe</translation>
+  </message>
+  <message>
+   <source>type its height</source>
+   <translation>ihre Höhe eintippen</translation>
+  </message>
+  <message>
+   <source>Space, arrows</source>
+   <translation>Leertaste, Pfeiltasten</translation>
+  </message>
+  <message>
+   <source>choose one outline</source>
+   <translation>einen Umriss wählen</translation>
+  </message>
+  <message>
+   <source>choose several that follow each other</source>
+   <translation>mehrere aufeinanderfolgende wählen</translation>
+  </message>
+  <message>
+   <source>Ctrl and arrows, Ctrl+Space</source>
+   <translation>Strg und Pfeiltasten, Strg+Leertaste</translation>
+  </message>
+  <message>
+   <source>go to another one, and add it or take it out</source>
+   <translation>zu einem anderen gehen und ihn dazunehmen oder herausnehmen</translation>
+  </message>
+  <message>
+   <source>give it another name</source>
+   <translation>ihm einen anderen Namen geben</translation>
   </message>
  </context>
  <context>
@@ -5664,6 +5764,10 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>{0} erwartet</translation>
   </message>
   <message>
+   <source>{0} expected, {1} wanted</source>
+   <translation>{0} erwartet, {1} gewünscht</translation>
+  </message>
+  <message>
    <source>between {0} and {1}</source>
    <translation>zwischen {0} und {1}</translation>
   </message>
@@ -5684,6 +5788,10 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Stack: section through the fitting, not to scale</source>
    <translation>Aufbau: Schnitt durch die Passung, nicht maßstäblich</translation>
+  </message>
+  <message>
+   <source>{0}, {1} wanted</source>
+   <translation>{0}, gewünscht {1}</translation>
   </message>
   <message>
    <source>{0}, {1}, between {2} and {3}. {4}. Arrow keys move the {5}.</source>
@@ -5957,8 +6065,12 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>dunkel</translation>
   </message>
   <message>
-   <source>high contrast</source>
-   <translation>hoher Kontrast</translation>
+   <source>high contrast, black</source>
+   <translation>hoher Kontrast, schwarz</translation>
+  </message>
+  <message>
+   <source>high contrast, white</source>
+   <translation>hoher Kontrast, weiß</translation>
   </message>
   <message>
    <source>Mouse wheel</source>

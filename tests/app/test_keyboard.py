@@ -7,16 +7,19 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QItemSelectionModel, QPoint, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.keyboard import takers
 from inlayfit.app.pages.settings_page import SettingsPage
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.session import Session
 from inlayfit.app.widgets.fit_ruler import FitRuler
+from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.paint_stack import StackPart
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
 from inlayfit.document.sample import sample_state
@@ -87,6 +90,7 @@ def test_tab_goes_round_the_whole_window_as_one_reads(with_checks: MainWindow, s
 def test_the_side_begins_with_its_tabs(with_checks: MainWindow, side: str) -> None:
     window = with_checks
     page(window, side)
+    window.work.map.setFocus()
     inside = [w for w in round_trip(window) if window.work.side.isAncestorOf(w)]
     assert name_of(inside[0]) == side.removeprefix("show_").capitalize()
 
@@ -166,7 +170,7 @@ def contrast_of_focus(widget: QWidget) -> int:
     return int((ratio >= 3).sum())
 
 
-@pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast"])
+@pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast", "theme_contrast_white"])
 @pytest.mark.parametrize("side", ["show_spot", "show_checks", "show_outlines", "show_workshop"])
 def test_the_keyboard_is_seen_wherever_it_is(with_checks: MainWindow, theme: str, side: str) -> None:
     """WCAG 2.2, 2.4.13, asks for the area of a line 2 px thick all round; a quarter of it is asked here."""
@@ -217,7 +221,7 @@ def test_without_a_fitting_the_ruler_shows_what_a_new_fit_will_have(open_discs: 
     assert window.work.ruler.box.mm == window.sentence.clearance_box.mm == 0.03
 
 
-@pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast"])
+@pytest.mark.parametrize("theme", ["theme_light", "theme_dark", "theme_contrast", "theme_contrast_white"])
 def test_the_keyboard_is_seen_on_the_settings_page(
     open_discs: MainWindow, qtbot: QtBot, tmp_path: Path, theme: str
 ) -> None:
@@ -226,8 +230,11 @@ def test_the_keyboard_is_seen_on_the_settings_page(
     dialog = SettingsPage(settings, lambda _: None, unit=Unit.MM, file=tmp_path / "s", parent=open_discs)
     qtbot.addWidget(dialog)
     dialog.open()
+    dialog.activateWindow()
+    qtbot.waitUntil(dialog.isActiveWindow)
     first = next(iter(dialog.controls.values()))
     first.setFocus(Qt.FocusReason.TabFocusReason)
+    assert focused() is first
     hidden, seen = [], list[QWidget]()
     while focused() not in seen:
         widget = focused()
@@ -273,3 +280,108 @@ def test_the_arrows_of_a_menu_of_words_set_out_from_the_word_that_holds(qtbot: Q
     box.mark(2)
     menu.aboutToShow.emit()
     qtbot.waitUntil(lambda: menu.activeAction() is box.action_for(2))
+
+
+PAGES = {
+    "show_spot": "spot",
+    "show_checks": "checks_panel",
+    "show_outlines": "outlines",
+    "show_workshop": "workshop_page",
+}
+
+
+@pytest.mark.parametrize("start", ["map", "clearance", "depth", "checks", "outlines"])
+@pytest.mark.parametrize("command", PAGES)
+def test_a_page_that_is_asked_for_takes_the_keyboard(
+    with_checks: MainWindow, command: str, start: str
+) -> None:
+    """Wherever it was: on the map, in the sentence, or on a page that is hidden now."""
+    window = with_checks
+    work = window.work
+    where: dict[str, tuple[str, QWidget]] = {
+        "map": ("show_spot", work.map),
+        "clearance": ("show_spot", window.sentence.clearance_box),
+        "depth": ("show_spot", work.spot.stack.depth_box),
+        "checks": ("show_checks", work.checks_panel.rows[0].findChildren(QPushButton)[0]),
+        "outlines": ("show_outlines", work.outlines.list),
+    }
+    side, widget = where[start]
+    page(window, side)
+    widget.setFocus()
+    page(window, command)
+    shown: QWidget = getattr(work, PAGES[command])
+    assert shown.isAncestorOf(focused()) or focused() is shown
+    assert focused().isVisible()
+
+
+def test_a_page_gives_the_keyboard_back_where_it_was_on_it(with_checks: MainWindow) -> None:
+    window = with_checks
+    page(window, "show_spot")
+    box = window.work.spot.stack.thickness_box
+    box.setFocus()
+    page(window, "show_workshop")
+    page(window, "show_spot")
+    assert focused() is box
+
+
+def test_the_count_of_open_checks_leads_the_keyboard_to_them(with_checks: MainWindow) -> None:
+    button = with_checks.sentence.checks_button
+    button.setFocus()
+    QTest.keyClick(button, ENTER)
+    panel = with_checks.work.checks_panel
+    assert focused() is panel or panel.isAncestorOf(focused())
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+def test_enter_on_the_tape_of_the_stack_asks_for_its_thickness(with_checks: MainWindow) -> None:
+    window = with_checks
+    view = window.work.spot.stack.view
+    view.setFocus()
+    while view.held_part is not StackPart.BED:
+        QTest.keyClick(view, Qt.Key.Key_Right)
+    QTest.keyClick(view, ENTER)
+    glue = window.sentence.box("glue")
+    assert isinstance(glue, FormBox)
+    length = glue.popup.findChild(LengthBox)
+    assert isinstance(length, LengthBox)
+    assert glue.popup.isVisible()
+    assert QApplication.focusWidget() is length
+    QTest.keyClicks(length.lineEdit(), "0.13")
+    QTest.keyClick(length, ENTER)
+    assert not glue.popup.isVisible()
+    lead = window.session.state.lead
+    assert lead is not None
+    assert lead.stack.glue_mm == 0.13
+    assert focused() is view
+
+
+@pytest.mark.parametrize("key", [SPACE, Qt.Key.Key_Home, Qt.Key.Key_Up])
+def test_of_all_outlines_one_is_chosen_by_one_key(open_discs: MainWindow, key: Qt.Key) -> None:
+    window = open_discs
+    page(window, "choose_all")
+    page(window, "show_outlines")
+    rows = window.work.outlines.list
+    rows.setCurrentRow(0, QItemSelectionModel.SelectionFlag.NoUpdate)
+    assert len(window.session.state.chosen) == 2
+    QTest.keyClick(rows, key)
+    assert window.session.state.chosen == ("o0",)
+    QTest.keyClick(rows, Qt.Key.Key_Down, Qt.KeyboardModifier.ControlModifier)
+    QTest.keyClick(rows, SPACE, Qt.KeyboardModifier.ControlModifier)
+    assert window.session.state.chosen == ("o0", "o1")
+
+
+def test_the_order_does_not_depend_on_how_far_a_page_is_scrolled(
+    open_discs: MainWindow, qtbot: QtBot
+) -> None:
+    window = open_discs
+    window.resize(1100, 700)
+    page(window, "show_workshop")
+    area = window.work.workshop.findChild(QScrollArea)
+    assert isinstance(area, QScrollArea)
+    bar = area.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(0)
+    order = takers(window.work.side)
+    bar.setValue(bar.maximum())
+    assert takers(window.work.side) == order
+    assert name_of(order[0]) == "Workshop"

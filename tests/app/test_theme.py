@@ -200,6 +200,26 @@ def test_controls_and_gap_classes_stand_out(look: Tokens) -> None:
     assert min(contrast(c, look.canvas) for c in look.gap_colours) >= 3
 
 
+@pytest.mark.parametrize("which", [Theme.HIGH_CONTRAST, Theme.HIGH_CONTRAST_WHITE])
+def test_high_contrast_is_higher(which: Theme) -> None:
+    """WCAG 2.2, 1.4.6: at least 7 to 1 for lettering; and as much for what has to be seen of controls."""
+    look = theme.tokens(which)
+    for surface in (look.window, look.panel, look.canvas, look.field, look.hover, look.accent_soft):
+        assert contrast(look.muted, surface) >= 7
+    for surface in (look.window, look.panel, look.canvas, look.field):
+        for ink in (
+            look.text,
+            look.edge,
+            look.hairline,
+            look.focus,
+            look.accent,
+            look.blocks,
+            look.host_line,
+        ):
+            assert contrast(ink, surface) >= 7
+    assert contrast(look.on_accent, look.accent) >= 7
+
+
 @each_theme
 def test_contrast_rises_with_danger(look: Tokens) -> None:
     bites, tight, on, slack, loose = (contrast(c, look.canvas) for c in look.gap_colours)

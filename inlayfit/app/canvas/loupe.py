@@ -144,9 +144,11 @@ class Loupe(QWidget):
             self._paint_footer(painter, frame, view, look)
             self._paint_reading(painter, frame.bottom(), look)
         focused = self.hasFocus()
-        painter.setPen(QPen(colour(look.focus if focused else look.hairline), 2 if focused else 1))
+        width = theme.FOCUS_RING_PX if focused else 1
+        painter.setPen(QPen(colour(look.focus if focused else look.hairline), width))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawRoundedRect(frame, 4, 4)
+        inset = 1 if focused else 0  # whole pixels, so that the ring is seen beside a line of any colour
+        painter.drawRoundedRect(frame.adjusted(inset, inset, -inset, -inset), 4, 4)
         painter.end()
 
     def _paint_picture(self, painter: QPainter, view: LoupeView, area: QRectF, look: Tokens) -> None:

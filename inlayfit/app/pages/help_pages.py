@@ -12,7 +12,16 @@ from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from inlayfit import __version__
-from inlayfit.app.actions import CANVAS_KEYS, RULER_KEYS, TABLE, Command, key_sequences, translated
+from inlayfit.app.actions import (
+    CANVAS_KEYS,
+    LIST_KEYS,
+    RULER_KEYS,
+    STACK_KEYS,
+    TABLE,
+    Command,
+    key_sequences,
+    translated,
+)
 from inlayfit.shipped import shipped_folder
 
 GUIDE = (
@@ -172,8 +181,13 @@ def shortcuts_html() -> str:
         if command.keys and _keys(command)
     ]
     parts = [_table(_tr("Everywhere"), rows)]
-    parts.append(_table(_tr("On the gap map"), [(k, _tr(what)) for k, what in CANVAS_KEYS]))
-    parts.append(_table(_tr("On the fit ruler"), [(k, _tr(what)) for k, what in RULER_KEYS]))
+    parts.append(_table(_tr("On the gap map"), [(_tr(k), _tr(what)) for k, what in CANVAS_KEYS]))
+    for title, keys in (
+        (_tr("On the fit ruler"), RULER_KEYS),
+        (_tr("On the stack"), STACK_KEYS),
+        (_tr("In the list of outlines"), LIST_KEYS),
+    ):
+        parts.append(_table(title, [(_tr(k), _tr(what)) for k, what in keys]))
     return "".join(parts)
 
 
@@ -184,7 +198,8 @@ def _keys(command: Command) -> str:
 
 def _table(title: str, rows: list[tuple[str, str]]) -> str:
     cells = "".join(
-        f"<tr><td style='padding:3px 24px 3px 0'><b>{escape(keys)}</b></td><td>{escape(what)}</td></tr>"
+        f"<tr><td width='230' style='padding:3px 24px 3px 0'><b>{escape(keys)}</b></td>"
+        f"<td style='padding:3px 0'>{escape(what)}</td></tr>"
         for keys, what in rows
     )
     return f"<h3>{escape(title)}</h3><table>{cells}</table>"

@@ -107,7 +107,7 @@ class ChecksPanel(QScrollArea):
         body = QWidget()
         body.setObjectName("plain")
         self._column = QVBoxLayout(body)
-        self._column.setContentsMargins(0, 0, 8, 0)
+        self._column.setContentsMargins(6, 2, 8, 6)
         self._column.setSpacing(16)
         self._column.addWidget(self._list)
         if foot is not None:

@@ -129,7 +129,8 @@ class RecentRow(QPushButton):
         self.setFixedHeight(72)
         self._when = when if self.is_there else self.tr("moved or on another disk, press to look for it")
         self._summary = core(work.summary)
-        self.setAccessibleName(f"{work.path.stem}. {self._summary}. {self._when}")
+        said = (work.path.stem, self._summary.rstrip("."), self._when)
+        self.setAccessibleName(". ".join(part for part in said if part))
         self.setToolTip(str(work.path))
 
     def paintEvent(self, _event: QPaintEvent) -> None:

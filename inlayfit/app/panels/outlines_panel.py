@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Slot
+from PySide6.QtCore import QCoreApplication, QItemSelectionModel, QSignalBlocker, Qt, Slot
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from inlayfit.app.panels.outline_row import DETAIL_ROLE, LEADS_ROLE, PICTURE_ROLE, OutlineRow, outline_picture
@@ -14,6 +15,18 @@ from inlayfit.document.outlines import Outline
 from inlayfit.document.state import State
 
 _ID = Qt.ItemDataRole.UserRole
+_CHOOSING_KEYS = (Qt.Key.Key_Space, Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End)
+
+
+class OutlineList(QListWidget):
+    """A list in which Space, or an arrow that cannot go on, chooses the one row where the keyboard is."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        here = self.currentIndex()
+        super().keyPressEvent(event)
+        is_plain = event.modifiers() in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
+        if is_plain and event.key() in _CHOOSING_KEYS and here.isValid() and self.currentIndex() == here:
+            self.selectionModel().select(here, QItemSelectionModel.SelectionFlag.ClearAndSelect)
 
 
 class OutlinesPanel(QWidget):
@@ -26,7 +39,7 @@ class OutlinesPanel(QWidget):
         hint = muted_label(
             self.tr("What is chosen here is fitted and written. The first one leads."), wraps=True
         )
-        self.list = QListWidget()
+        self.list = OutlineList()
         self.list.setAccessibleName(self.tr("Outlines of the drawing"))
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.list.setEditTriggers(

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QStackedWidget, QToolButton, QVBoxLayout, QWidget
 
+from inlayfit.app.keyboard import land_in, takers
+
 
 class SidePanel(QWidget):
     """A row of tabs and the page that is shown."""
@@ -47,6 +49,11 @@ class SidePanel(QWidget):
         number = self._pages.indexOf(page)
         self._pages.setCurrentIndex(number)
         self._group.button(number).setChecked(True)
+
+    def go_to_page(self, page: QWidget) -> None:
+        """Turn to a page and take the keyboard there, or to its tab if nothing on it takes the keyboard."""
+        self.show_page(page)
+        land_in(page if takers(page) else self)
 
     @property
     def current_page(self) -> QWidget | None:

@@ -23,6 +23,9 @@ _GAUGE_WIDTH_PX = 122.0
 _GAUGE_LINE_PX = 14.0
 _SIDE_GAP_PX, _BED_PX, _EDGE_BREAK_PX, _FILLET_PX = 5.0, 8.0, 8.0, 8.0
 _DIMMED = 0.5
+_RING_ROOM_PX = 6.0
+"""Between lettering and the ring round the picture."""
+_DOT_PX, _SMALLEST_DOT_PX = 4.0, 1.5
 
 
 class StackPart(StrEnum):
@@ -45,6 +48,7 @@ class StackSection:
         stack: the heights, with the spread of their readings.
         plug_word, bed_word, host_word: what the parts are called.
         flush_mm: a step of up to this much counts as flush.
+        target_mm: how far above the host face the plug is meant to end.
     """
 
     stack: Stack = field(default_factory=lambda: Stack(Spread.exact(3.0), Spread.exact(3.0)))
@@ -52,6 +56,7 @@ class StackSection:
     bed_word: str = "no glue"
     host_word: str = "host"
     flush_mm: float = 0.01
+    target_mm: float = 0.0
 
     def height_mm(self, part: StackPart) -> float:
         """The expected height of a part."""
@@ -134,6 +139,11 @@ def _gauge_width() -> float:
     words = (_tr("{0} proud"), _tr("{0} below"), _tr("{0} flush"))
     widest = max(metrics.horizontalAdvance(word.format("+0.000")) for word in words)
     return max(_GAUGE_WIDTH_PX, _GAUGE_LINE_PX + 10 + widest + 2)
+
+
+def picture_part(area: QRectF) -> QRectF:
+    """The part of an area above the answer, which is only to be read."""
+    return area.adjusted(0, 0, 0, 2 - _ANSWER_PX)
 
 
 def face_lines(shape: SectionShape, section: StackSection) -> dict[StackPart, QLineF]:
@@ -229,7 +239,10 @@ def _paint_grips(
     painter: QPainter, shape: SectionShape, section: StackSection, look: Tokens, held: StackPart | None
 ) -> None:
     """Two short bars on each face that can be dragged; the held one is drawn along its length."""
-    for part, line in face_lines(shape, section).items():
+    lines = face_lines(shape, section)
+    if held is StackPart.BED and held not in lines:  # nothing lies there yet: it would lie on the floor
+        lines[held] = lines[StackPart.DEPTH]
+    for part, line in lines.items():
         middle = line.pointAt(_GRIP_AT[part]).x()
         if part is held:
             painter.setPen(QPen(colour(look.focus), 3))
@@ -275,7 +288,7 @@ def _paint_bed_words(
     painter.drawEllipse(QPointF(start, y), 2, 2)
     painter.setFont(theme.font(theme.CAPTION))
     number = format_length(section.stack.bed.middle_mm, unit, with_unit=False)
-    room = area.right() - end - 4
+    room = area.right() - end - 4 - _RING_ROOM_PX
     bold = theme.font(theme.TypeSize(12, theme.TITLE.weight))
     number_width = QFontMetricsF(bold).horizontalAdvance(number)
     word = painter.fontMetrics().elidedText(
@@ -317,14 +330,20 @@ def _paint_gauge(
     for y in (high, low):
         painter.drawLine(QLineF(x - 5, y, x + 5, y))
     painter.setBrush(colour(look.text))
-    painter.drawEllipse(QPointF(x, middle), 4, 4)
+    dot = dot_px(low - high)
+    painter.drawEllipse(QPointF(x, middle), dot, dot)
     painter.setFont(theme.font(theme.CAPTION))
     for words, top in _gauge_words(proud, high, low, shape.face_y, unit):
         box = QRectF(x + 10, top, area.right() - x - 10, 16)
         painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, words)
     painter.setPen(colour(look.muted))
-    note = QRectF(shape.end, shape.floor_y + 4, area.right() - shape.end, 18)
+    note = QRectF(shape.end, shape.floor_y + 4, area.right() - shape.end - _RING_ROOM_PX, 18)
     painter.drawText(note, Qt.AlignmentFlag.AlignRight, _tr("gauge ×{0}").format(gauge_factor(section)))
+
+
+def dot_px(apart_px: float) -> float:
+    """Radius of the expected height's dot between ends that far apart: they stay three marks."""
+    return min(_DOT_PX, max(_SMALLEST_DOT_PX, apart_px / 4)) if apart_px > 1 else _DOT_PX
 
 
 def _gauge_words(
@@ -351,6 +370,19 @@ def _gauge_words(
     return [(words(proud.high_mm), high_top), (words(proud.low_mm), max(low_y - 8, high_top + 15))]
 
 
+def is_off_target(section: StackSection) -> bool:
+    """Whether the plug is expected to end elsewhere than it is meant to."""
+    return abs(section.stack.proud.middle_mm - section.target_mm) > section.flush_mm
+
+
+def expected_words(section: StackSection, unit: Unit) -> str:
+    """Where the plug is expected to end, and where it is meant to if that is elsewhere."""
+    expected = signed(section.stack.proud.middle_mm, unit)
+    if not is_off_target(section):
+        return _tr("{0} expected").format(expected)
+    return _tr("{0} expected, {1} wanted").format(expected, signed(section.target_mm, unit))
+
+
 def _paint_answer(painter: QPainter, area: QRectF, section: StackSection, look: Tokens, unit: Unit) -> None:
     proud = section.stack.proud
     word = height_title(section)
@@ -362,7 +394,7 @@ def _paint_answer(painter: QPainter, area: QRectF, section: StackSection, look: 
     left = area.left() + QFontMetricsF(font).horizontalAdvance(word) + 12
     painter.setFont(theme.font(theme.CAPTION))
     painter.setPen(colour(look.muted))
-    painter.drawText(QPointF(left, bottom - 14), _tr("{0} expected").format(signed(proud.middle_mm, unit)))
+    painter.drawText(QPointF(left, bottom - 14), expected_words(section, unit))
     low, high = signed(proud.low_mm, unit), signed(proud.high_mm, unit)
     spread = _tr("between {0} and {1}") if low != high else _tr("one reading of each, no spread")
     between = spread.format(low, high)

@@ -7,7 +7,7 @@ height by hundredths of a millimetre.
     drag the plug's top   changes its thickness        drag the floor   changes the depth
     drag the tape's top     changes the tape
     Left, Right             take hold of another face
-    Up, Down                move it by 0.01 mm, with Shift by 0.1 mm
+    Up, Down                move it that way by 0.01 mm, with Shift by 0.1 mm: the floor up is less depth
     Enter, double click     ask for its box, to type the number
     Esc                     takes a drag back
 
@@ -28,7 +28,9 @@ from inlayfit.app.widgets.paint_stack import (
     face_lines,
     gauge_scale,
     height_title,
+    is_off_target,
     paint_section,
+    picture_part,
     section_shape,
 )
 from inlayfit.units import Unit, format_length
@@ -105,6 +107,8 @@ class StackView(QWidget):
             f"{section.word(part)} {format_length(section.height_mm(part), self._unit)}" for part in StackPart
         )
         low, middle, high = (signed(v, self._unit) for v in (proud.low_mm, proud.middle_mm, proud.high_mm))
+        if is_off_target(section):
+            middle = self.tr("{0}, {1} wanted").format(middle, signed(section.target_mm, self._unit))
         said = self.tr("{0}, {1}, between {2} and {3}. {4}. Arrow keys move the {5}.")
         held = section.word(self._held)
         self.setAccessibleDescription(said.format(height_title(section), middle, low, high, heights, held))
@@ -138,7 +142,11 @@ class StackView(QWidget):
             return
         start_y, start_mm, scale = self._drag
         up = (start_y - event.position().y()) / scale
-        self._say_dragging(start_mm + (-up if self._held is StackPart.DEPTH else up))
+        self._say_dragging(start_mm + self._grown_by(up))
+
+    def _grown_by(self, up: float) -> float:
+        """How much the held height grows when its face moves up."""
+        return -up if self._held is StackPart.DEPTH else up
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if event.button() == Qt.MouseButton.LeftButton:
@@ -162,8 +170,8 @@ class StackView(QWidget):
             by = 1 if key == Qt.Key.Key_Right else -1
             self._hold(parts[(parts.index(self._held) + by) % len(parts)])
         elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
-            current = self._section.height_mm(self._held)
-            self._say_dragging(current + (step if key == Qt.Key.Key_Up else -step))
+            up = step if key == Qt.Key.Key_Up else -step
+            self._say_dragging(self._section.height_mm(self._held) + self._grown_by(up))
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.part_activated.emit(self._held)
         elif key == Qt.Key.Key_Escape and self._drag is not None:
@@ -216,6 +224,6 @@ class StackView(QWidget):
         if self.hasFocus():
             painter.setPen(QPen(theme.colour(look.focus), theme.FOCUS_RING_PX))
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            ring = QRectF(self.rect()).adjusted(1, 1, -1, -1)
+            ring = picture_part(QRectF(self.rect())).adjusted(1, 1, -1, -1)
             painter.drawRoundedRect(ring, theme.RADIUS_PX, theme.RADIUS_PX)
         painter.end()

@@ -121,3 +121,12 @@ def test_a_row_says_its_summary_in_the_language_of_the_window(qtbot: QtBot, tmp_
         assert "Look before" not in row.accessibleName()
     finally:
         QApplication.removeTranslator(german)
+
+
+def test_a_row_is_said_with_one_full_stop_between_its_parts(qtbot: QtBot, tmp_path: Path) -> None:
+    file = tmp_path / "tray.inlayfit"
+    file.touch()
+    for summary, name in (("Goes in.", "tray. Goes in. today"), ("", "tray. today")):
+        row = RecentRow(RecentWork(file, summary, 1.0), "today")
+        qtbot.addWidget(row)
+        assert row.accessibleName() == name

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from numpy.typing import NDArray
 from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtTest import QTest
@@ -19,10 +21,13 @@ from inlayfit.app.theme import LIGHT, Theme
 from inlayfit.app.widgets.paint_stack import (
     StackPart,
     StackSection,
+    dot_px,
+    expected_words,
     face_lines,
     gauge_factor,
     gauge_scale,
     paint_section,
+    picture_part,
     section_shape,
 )
 from inlayfit.app.widgets.stack_view import StackView
@@ -30,6 +35,7 @@ from inlayfit.bench.stack import Spread, Stack
 from inlayfit.units import Unit
 
 LEFT = Qt.MouseButton.LeftButton
+FORMAT = QImage.Format.Format_RGB32
 AREA = QRectF(0, 0, 360, 212)
 
 
@@ -111,12 +117,51 @@ def test_every_face_is_reached_and_moved_by_keys(view: StackView) -> None:
         seen.add(view.held_part)
         QTest.keyClick(view, Qt.Key.Key_Up)
     assert seen == set(StackPart)
-    assert dict(released) == pytest.approx(
-        {StackPart.DEPTH: 3.005, StackPart.BED: 0.03, StackPart.PLUG: 2.99}
-    )
+    moved_up = {StackPart.DEPTH: 2.985, StackPart.BED: 0.03, StackPart.PLUG: 2.99}
+    assert dict(released) == pytest.approx(moved_up), "a floor that goes up leaves less depth, as in a drag"
     QTest.keyClick(view, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
     assert released[-1][0] is StackPart.PLUG
     assert released[-1][1] == pytest.approx(2.88)
+
+
+@pytest.mark.parametrize("bed", [0.0, 0.02])
+def test_the_face_that_the_arrows_move_is_drawn_as_held(qtbot: QtBot, bed: float) -> None:
+    """Also where no tape lies yet: it would lie on the floor."""
+    shown = section(2.98, 2.995, bed)
+    for part in StackPart:
+        assert ink(shown, LIGHT.focus, held=part) > ink(shown, LIGHT.focus) + 100, part
+
+
+def test_the_ring_round_the_picture_touches_no_lettering(view: StackView) -> None:
+    def written(of: StackView) -> NDArray[np.bool_]:
+        image = of.grab().toImage().convertToFormat(FORMAT)  # must outlive the view of its bits
+        bits = np.frombuffer(image.constBits(), np.uint8)
+        pixels = bits.reshape(of.height(), -1, 4)[:, :, :3].astype(int)
+        return np.asarray(pixels.max(axis=2) < 110)
+
+    view.clearFocus()
+    lettering = written(view)
+    ring = picture_part(QRectF(view.rect()))
+    edges = (
+        lettering[: round(ring.bottom()), -4:],
+        lettering[round(ring.bottom()) - 3 : round(ring.bottom()), :],
+    )
+    assert not any(edge.any() for edge in edges)
+
+
+def test_it_says_what_was_wanted_where_that_is_not_expected(view: StackView) -> None:
+    at_target = section(3.0, 3.0)
+    off = replace(at_target, target_mm=0.2)
+    assert expected_words(at_target, Unit.MM) == "0.000 expected"
+    assert expected_words(off, Unit.MM) == "0.000 expected, +0.200 wanted"
+    view.set_section(off)
+    assert "+0.200 wanted" in view.accessibleDescription()
+
+
+@given(st.floats(1.01, 60))
+def test_best_and_worst_are_never_one_blot(apart_px: float) -> None:
+    """The dot of the expected height covers at most half of the way between the two, unless it is a speck."""
+    assert 2 * dot_px(apart_px) <= max(3.0, apart_px / 2)
 
 
 def test_heights_never_become_negative(view: StackView) -> None:
@@ -144,11 +189,11 @@ def test_a_screen_reader_hears_the_answer_and_the_heights(view: StackView) -> No
     assert "thou" in view.accessibleDescription()
 
 
-def ink(shown: StackSection, token: str, *, dimmed: bool = False) -> int:
+def ink(shown: StackSection, token: str, *, dimmed: bool = False, held: StackPart | None = None) -> int:
     image = QImage(360, 212, QImage.Format.Format_RGB32)
     image.fill(theme.colour(LIGHT.panel))
     painter = QPainter(image)
-    paint_section(painter, AREA, shown, LIGHT, Unit.MM, held=None, dimmed=dimmed)
+    paint_section(painter, AREA, shown, LIGHT, Unit.MM, held=held, dimmed=dimmed)
     painter.end()
     pixels = np.frombuffer(image.constBits(), np.uint32) & 0xFFFFFF
     return int(np.count_nonzero(pixels == theme.colour(token).rgb() & 0xFFFFFF))
