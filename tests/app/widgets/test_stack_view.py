@@ -44,6 +44,11 @@ def section(plug: float, depth: float, bed: float = 0.0, spread: float = 0.0) ->
     return StackSection(stack, plug_word="copper", bed_word="thin CA", host_word="cherry")
 
 
+@pytest.fixture(autouse=True, scope="module")
+def lettering(qapp: QApplication) -> None:
+    """The layout leaves room for words, which nothing can measure before there is an application."""
+
+
 @pytest.fixture
 def view(qtbot: QtBot, qapp: QApplication) -> StackView:
     theme.apply(qapp, Theme.LIGHT)
