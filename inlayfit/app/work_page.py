@@ -153,7 +153,7 @@ class WorkPage(QWidget):
     def _on_session_state_changed(self, change: Change) -> None:
         if not change.is_of_numbers:
             self._show_all()
-        if _is_another_drawing(before, after):
+        if _is_another_drawing(change.before, change.after):
             self.map.fit_to_view()
 
     @Slot(object)
