@@ -32,7 +32,6 @@ from shapely import GeometryCollection, LinearRing, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from inlayfit.geometry.flatten import quad_segments
-from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
@@ -42,6 +41,7 @@ _LARGE_RADIUS = 7.5  # a larger disk needs more slack than a tolerance has: a te
 _ROUNDED_CHORDS = 2.25  # GEOS rounds the number of chords of an arc: one may span 1.5 steps, 1.5² the sagitta
 _FALSE_ARCS = 4.0  # a true hole or piece lies no nearer than this many arc tolerances less than the distance
 _ASKED_VERTICES = 8
+_TILT_MM = 5e-5  # a fifth of the arc tolerance
 _NO_WIDTH_MM = 1e-6
 _HAIR_MM = 1e-9  # more than asked, so that no walls lie exactly twice the distance apart
 _NEAR_SLACKS = 4.0  # what lies within so many slacks of the plain result belongs to it
@@ -51,42 +51,67 @@ def dilate(region: Region, distance: float, tolerance: Tolerance) -> Region:
     """Grow by `distance`, corners rounded; a negative distance erodes."""
     if distance == 0 or region.is_empty:
         return region
-    steps = quad_segments(abs(distance), tolerance.arc_mm / _ROUNDED_CHORDS)
-    shape = _guarded(region.shape, 2 * _DROPPED_SHARE * abs(distance))
-    moved = Region.of(shapely.buffer(shape, distance + math.copysign(_HAIR_MM, distance), quad_segs=steps))
-    near = (1 - _DROPPED_SHARE) * abs(distance) - _FALSE_ARCS * tolerance.arc_mm
-    return (
-        _without_false_holes(moved, region, near)
-        if distance > 0
-        else _without_false_pieces(moved, region, near)
-    )
+    wall = _Wall(region, abs(distance))
+    return wall.without_false_rings(wall.moved(distance, tolerance), distance, tolerance)
 
 
-def _without_false_holes(grown: Region, region: Region, near: float) -> Region:
-    """Holes filled that lie nearer to the region than it was grown, or have no width at all.
+class _Wall:
+    """The wall of a region that is not empty, ready to be moved by about the same distance more than once."""
 
-    GEOS leaves one now and then where an offset curve crosses itself at short pieces of wall, or where two of
-    them coincide. It depends on the last digits of the coordinates, so a shifted shape would give another
-    answer.
-    """
-    if grown.hole_count == 0:
-        return grown
-    holes = [Polygon(hole) for polygon in grown.polygons for hole in polygon.interiors]
-    false = _are_false(holes, region, near)
-    return grown.union(Region.of(shapely.union_all(np.array(holes)[false]))) if false.any() else grown
+    def __init__(self, region: Region, about: float) -> None:
+        self._region = region
+        self._guarded = _guarded(region.shape, 2 * _DROPPED_SHARE * about)
+        self._edge: BaseGeometry | None = None
 
+    def moved(self, distance: float, tolerance: Tolerance) -> Region:
+        """Outwards, or inwards if negative; now and then with rings that GEOS made up."""
+        steps = quad_segments(abs(distance), tolerance.arc_mm / _ROUNDED_CHORDS)
+        more = distance + math.copysign(_HAIR_MM, distance)
+        return Region.of(shapely.buffer(self._guarded, more, quad_segs=steps))
 
-def _without_false_pieces(shrunk: Region, region: Region, near: float) -> Region:
-    """The mirror image: pieces dropped that lie nearer to the wall than it was moved in, or have no width."""
-    if shrunk.is_empty or (len(shrunk.polygons) == 1 and not _has_no_width(shrunk.polygons)[0]):
-        return shrunk
-    false = _are_false([Polygon(polygon.exterior) for polygon in shrunk.polygons], region, near)
-    return Region(MultiPolygon(np.array(shrunk.polygons)[~false].tolist())) if false.any() else shrunk
+    def without_false_rings(self, moved: Region, distance: float, tolerance: Tolerance) -> Region:
+        """Without holes in what was grown, or pieces of what was shrunk, that cannot be.
 
+        Such a ring lies nearer to the wall than that was moved, or what is in it has no width at all. GEOS
+        leaves one now and then where an offset curve crosses itself at short pieces of wall, or where two of
+        them coincide. It depends on the last digits of the coordinates, so a shifted shape would give
+        another answer.
+        """
+        near = (1 - _DROPPED_SHARE) * abs(distance) - _FALSE_ARCS * tolerance.arc_mm
+        return self._without_holes(moved, near) if distance > 0 else self._without_pieces(moved, near)
 
-def _are_false(pieces: list[Polygon], region: Region, near: float) -> NDArray[np.bool_]:
-    """Whether each is as thin as rounding, or comes nearer than that to the region's wall."""
-    return _has_no_width(pieces) | _reach_nearer([piece.exterior for piece in pieces], region, near)
+    def _without_holes(self, grown: Region, near: float) -> Region:
+        if grown.hole_count == 0:
+            return grown
+        holes = [Polygon(hole) for polygon in grown.polygons for hole in polygon.interiors]
+        false = self._are_false(holes, near)
+        return grown.union(Region.of(shapely.union_all(np.array(holes)[false]))) if false.any() else grown
+
+    def _without_pieces(self, shrunk: Region, near: float) -> Region:
+        polygons = shrunk.polygons
+        if not polygons or (len(polygons) == 1 and not _has_no_width(polygons)[0]):
+            return shrunk
+        false = self._are_false([Polygon(polygon.exterior) for polygon in polygons], near)
+        return Region(MultiPolygon(np.array(polygons)[~false].tolist())) if false.any() else shrunk
+
+    def _are_false(self, pieces: list[Polygon], near: float) -> NDArray[np.bool_]:
+        """Whether each is as thin as rounding, or comes nearer than that to the wall."""
+        return _has_no_width(pieces) | self._reach_nearer([piece.exterior for piece in pieces], near)
+
+    def _reach_nearer(self, rings: list[LinearRing], near: float) -> NDArray[np.bool_]:
+        """Whether each ring comes nearer than that to the wall, asked of a few of its vertices.
+
+        A ring that is false is so all round: it lies where two offset curves have crossed.
+        """
+        lines = [shapely.get_coordinates(ring) for ring in rings]
+        asked = [line[:: -(-len(line) // _ASKED_VERTICES)] for line in lines]
+        if self._edge is None:
+            self._edge = shapely.boundary(self._region.shape)
+            shapely.prepare(self._edge)
+        nearer = shapely.dwithin(self._edge, shapely.points(np.vstack(asked)), near)
+        firsts = np.cumsum([0, *(len(line) for line in asked[:-1])])
+        found: NDArray[np.bool_] = np.logical_or.reduceat(nearer, firsts)
+        return found
 
 
 def _has_no_width(pieces: Sequence[Polygon]) -> NDArray[np.bool_]:
@@ -94,37 +119,27 @@ def _has_no_width(pieces: Sequence[Polygon]) -> NDArray[np.bool_]:
     return thin
 
 
-def _reach_nearer(rings: list[LinearRing], region: Region, near: float) -> NDArray[np.bool_]:
-    """Whether each ring comes nearer than that to the region's wall, asked of a few of its vertices.
-
-    A ring that is false is so all round: it lies where two offset curves have crossed.
-    """
-    lines = [shapely.get_coordinates(ring) for ring in rings]
-    asked = [line[:: -(-len(line) // _ASKED_VERTICES)] for line in lines]
-    edge = shapely.boundary(region.shape)
-    shapely.prepare(edge)
-    nearer = shapely.dwithin(edge, shapely.points(np.vstack(asked)), near)
-    firsts = np.cumsum([0, *(len(line) for line in asked[:-1])])
-    found: NDArray[np.bool_] = np.logical_or.reduceat(nearer, firsts)
-    return found
-
-
 def _guarded(shape: MultiPolygon, apart: float) -> MultiPolygon:
     """The same shape with a vertex on each long piece that follows a short one, `apart` from their corner.
 
     GEOS leaves out the corner between the two when that makes a concave wall shallower by less than its own
-    tolerance; without a vertex nearby the whole long piece would tilt (BufferInputLineSimplifier).
+    tolerance; without a vertex nearby the whole long piece would tilt (BufferInputLineSimplifier). Its end
+    would move by how far the short piece leads off its line; where that is next to nothing it needs no guard.
     """
-
-    def ring(line: LinearRing) -> Points:
-        points = shapely.get_coordinates(line)
-        spans = np.diff(points, axis=0)
-        sizes = np.hypot(spans[:, 0], spans[:, 1])
-        long = np.flatnonzero((sizes[:-1] < apart) & (sizes[1:] > 2 * apart)) + 1
-        guards = points[long] + spans[long] * (apart / sizes[long])[:, None]
-        return np.insert(points, long + 1, guards, axis=0)
-
-    return MultiPolygon([Polygon(ring(p.exterior), [ring(h) for h in p.interiors]) for p in shape.geoms])
+    rings = shapely.get_rings(list(shape.geoms))
+    points = shapely.get_coordinates(rings)
+    spans = np.diff(points, axis=0)
+    sizes = np.hypot(spans[:, 0], spans[:, 1])
+    ends = np.cumsum(shapely.get_num_coordinates(rings))
+    sizes[ends[:-1] - 1] = np.nan  # from one ring to the next
+    off = np.abs(spans[:-1, 0] * spans[1:, 1] - spans[:-1, 1] * spans[1:, 0]) > _TILT_MM * sizes[1:]
+    long = np.flatnonzero((sizes[:-1] < apart) & (sizes[1:] > 2 * apart) & off) + 1
+    if not len(long):
+        return shape
+    guards = points[long] + spans[long] * (apart / sizes[long])[:, None]
+    firsts = ends + np.searchsorted(long, ends)
+    lines = iter(np.split(np.insert(points, long + 1, guards, axis=0), firsts[:-1]))
+    return MultiPolygon([Polygon(next(lines), [next(lines) for _ in p.interiors]) for p in shape.geoms])
 
 
 def erode(region: Region, distance: float, tolerance: Tolerance) -> Region:
@@ -167,9 +182,8 @@ def barred_outside(region: Region, radius: float, tolerance: Tolerance) -> Regio
 def _centres_inside(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
     """The centres of the disks inside, and those of slightly smaller disks that alone can sweep a place."""
     slack = _slack(radius, tolerance)
-    centres = erode(region, radius, tolerance)
-    loose = erode(region, radius - slack, tolerance)
-    if not _differ_more_than_an_offset(centres, loose, slack):
+    centres, loose = _moved_twice(region, -radius, slack - radius, tolerance)
+    if loose is None:
         return centres, Region.empty()
     return centres, _tight_sweeps(loose, dilate(centres, _NEAR_SLACKS * slack, tolerance), slack)
 
@@ -177,11 +191,26 @@ def _centres_inside(region: Region, radius: float, tolerance: Tolerance) -> tupl
 def _centres_outside(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
     """The complement of the centres of the disks outside, and the centres of tight sweeps in it."""
     slack = _slack(radius, tolerance)
-    grown = dilate(region, radius, tolerance)
-    loose = dilate(region, radius - slack, tolerance)
-    if not _differ_more_than_an_offset(grown, loose, slack):
+    grown, loose = _moved_twice(region, radius, radius - slack, tolerance)
+    if loose is None:
         return grown, Region.empty()
     return grown, _tight_sweeps(erode(grown, _NEAR_SLACKS * slack, tolerance), loose, slack)
+
+
+def _moved_twice(
+    region: Region, distance: float, less: float, tolerance: Tolerance
+) -> tuple[Region, Region | None]:
+    """The region offset by a distance, and by a little less if that makes more than a strip of difference.
+
+    Whether there are false rings in the second is asked only then: they would be a difference.
+    """
+    wall = _Wall(region, abs(distance))
+    far = wall.without_false_rings(wall.moved(distance, tolerance), distance, tolerance)
+    near = wall.moved(less, tolerance)
+    if not _differ_more_than_an_offset(far, near, abs(distance - less)):
+        return far, None
+    near = wall.without_false_rings(near, less, tolerance)
+    return far, near if _differ_more_than_an_offset(far, near, abs(distance - less)) else None
 
 
 def _slack(radius: float, tolerance: Tolerance) -> float:

@@ -118,6 +118,8 @@ class Region:
 
 def _polygons(geometry: BaseGeometry) -> MultiPolygon:
     """All polygons that are not empty, of however deep a collection; a difference may have thousands."""
+    if isinstance(geometry, Polygon) and not geometry.is_empty:
+        return MultiPolygon([geometry])
     parts = shapely.get_parts(geometry)
     while (shapely.get_type_id(parts) >= GeometryType.MULTIPOINT).any():
         parts = shapely.get_parts(parts)
