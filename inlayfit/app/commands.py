@@ -31,7 +31,7 @@ def handlers(bench: Bench) -> Mapping[str, Callable[[], object]]:
         "measured": lambda: _measured(bench),
         "save": documents.save,
         "save_as": documents.save_as,
-        "export": documents.export_with_prompt,
+        "export": documents.exporter.ask,
         "settings": lambda: _show_settings(bench),
         "undo": lambda: _undo(bench),
         "redo": lambda: _redo(bench),

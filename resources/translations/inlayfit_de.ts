@@ -3696,6 +3696,28 @@
    <translation>{0} gespeichert</translation>
   </message>
   <message>
+   <source>untitled work</source>
+   <translation>Arbeit ohne Namen</translation>
+  </message>
+  <message>
+   <source>Recovered work</source>
+   <translation>Wiederhergestellte Arbeit</translation>
+  </message>
+  <message>
+   <source>Recovered {0}; it is not saved yet</source>
+   <translation>{0} wiederhergestellt; noch nicht gespeichert</translation>
+  </message>
+ </context>
+ <context>
+  <name>export</name>
+  <message>
+   <source>{0}: {1} points became {2} arcs and {3} lines, off by {4} µm at most</source>
+   <translation>{0}: aus {1} Punkten wurden {2} Bögen und {3} Strecken, höchstens {4} µm daneben</translation>
+  </message>
+ </context>
+ <context>
+  <name>Exporter</name>
+  <message>
    <source>Nothing is chosen; choose an outline to write.</source>
    <translation>Nichts ist gewählt; wählen Sie einen Umriss zum Schreiben.</translation>
   </message>
@@ -3718,25 +3740,6 @@
   <message>
    <source>Writing failed ({0}); nothing was changed.</source>
    <translation>Schreiben misslang ({0}); nichts wurde geändert.</translation>
-  </message>
-  <message>
-   <source>untitled work</source>
-   <translation>Arbeit ohne Namen</translation>
-  </message>
-  <message>
-   <source>Recovered work</source>
-   <translation>Wiederhergestellte Arbeit</translation>
-  </message>
-  <message>
-   <source>Recovered {0}; it is not saved yet</source>
-   <translation>{0} wiederhergestellt; noch nicht gespeichert</translation>
-  </message>
- </context>
- <context>
-  <name>export</name>
-  <message>
-   <source>{0}: {1} points became {2} arcs and {3} lines, off by {4} µm at most</source>
-   <translation>{0}: aus {1} Punkten wurden {2} Bögen und {3} Strecken, höchstens {4} µm daneben</translation>
   </message>
  </context>
  <context>

@@ -270,7 +270,7 @@ def test_window_and_command_line_write_equal_answers(
     assert session.state.outlines[1].drawing == str(plug)
     session.do(lambda s: made_edits.set_seating(s, how))
     looked_at(session, settled, qtbot)
-    window.documents.export_to(tmp_path / "window")
+    window.documents.exporter.write(tmp_path / "window")
     qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
     ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
     assert ours["fittings"][0]["orientations"]

@@ -224,7 +224,7 @@ def test_window_and_command_line_write_equal_answers(
     session.do(lambda s: made_edits.set_workshop(s, numbers))
     looked_at(session)
     line = Line.KERF if beam else Line.EDGE
-    window.documents.export_to(tmp_path / "window", ExportOptions(line=line, milling=Milling.CLIMB))
+    window.documents.exporter.write(tmp_path / "window", ExportOptions(line=line, milling=Milling.CLIMB))
     qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
     ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
     first = ours["fittings"][0]

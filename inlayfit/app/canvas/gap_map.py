@@ -231,15 +231,8 @@ class GapMapView(MovingCanvas):
 
     # --- walking and choosing ---
 
-    def next_spot(self) -> None:
-        """The next tight spot; after the last the tightest again."""
-        self._walk_spots(1)
-
-    def previous_spot(self) -> None:
-        """The tight spot before."""
-        self._walk_spots(-1)
-
     def _walk_spots(self, step: int) -> None:
+        """Choose the next tight spot, or the one before; after the last the tightest again."""
         fitting = self.chosen_fitting
         if fitting is None or not fitting.spots:
             return

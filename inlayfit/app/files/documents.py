@@ -1,4 +1,4 @@
-"""What happens to documents: opened, added to, saved, exported, recovered, remembered.
+"""What happens to documents: opened, added to, saved, recovered, remembered; written by the exporter.
 
 The window asks; the answers come back as signals of the session and as passing messages. Questions go
 through `inlayfit.app.pages.prompts` only.
@@ -17,8 +17,8 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
 from inlayfit.app.answers.solution import Solution
-from inlayfit.app.core_words import core, core_error
-from inlayfit.app.files.export_words import export_options, files_of, has_kerf, written_words
+from inlayfit.app.core_words import core_error
+from inlayfit.app.files.exporter import Exporter
 from inlayfit.app.files.opening import Opener, ReadDrawing, ReadProject, is_project, source_of
 from inlayfit.app.files.plug_pairing import PlugPairing
 from inlayfit.app.files.recent import RecentWork, read_recent, recent_file, with_work, write_recent
@@ -26,7 +26,6 @@ from inlayfit.app.files.recent_pictures import small_picture
 from inlayfit.app.pages import prompts
 from inlayfit.app.pages.prompts import Rescue, Unsaved
 from inlayfit.app.session import Session
-from inlayfit.app.tasks import LatestTask
 from inlayfit.app.words import counted, when_words
 from inlayfit.document import edits
 from inlayfit.document.folder_units import remember_unit
@@ -37,14 +36,12 @@ from inlayfit.document.project_kind import SUFFIX
 from inlayfit.document.state import SettingsUsed, State
 from inlayfit.document.verdict import checks, verdict
 from inlayfit.errors import InlayfitError
-from inlayfit.finding import Severity
 from inlayfit.fit.spec import Half
-from inlayfit.progress import Progress
 from inlayfit.shipped import is_shipped
 from inlayfit.units import Unit
 
 if TYPE_CHECKING:
-    from inlayfit.document.exports import ExportOptions, ExportReport
+    pass
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +54,12 @@ class _Wish:
 
 
 class Documents(QObject):
-    """Opens, saves and exports for a window.
+    """Opens, saves and remembers for a window.
+
+    Attributes:
+        opener: reads what is opened.
+        exporter: writes what is to be cut.
+        recent: the list of recent work.
 
     Signals:
         said(text): something that went well, for the status line.
@@ -90,15 +92,14 @@ class Documents(QObject):
         self.opener.failed.connect(self._on_opener_failed)
         self.opener.progressed.connect(self.progressed)
         self.opener.busy_changed.connect(self.busy_changed)
-        self._writer = LatestTask(self)
-        self._writer.finished.connect(self._on_writer_finished)
-        self._writer.failed.connect(self._on_writer_failed)
-        self._writer.progressed.connect(lambda _n, part, note: self.progressed.emit(part, note))
-        self._writer.busy_changed.connect(self.busy_changed)
+        self.exporter = Exporter(session, parent, self._start_folder)
+        self.exporter.said.connect(self.said)
+        self.exporter.complained.connect(self.complained)
+        self.exporter.progressed.connect(self.progressed)
+        self.exporter.busy_changed.connect(self.busy_changed)
         self._pairing = PlugPairing(session, self)
         self._pairing.failed.connect(self.complained)
         self._pairing.busy_changed.connect(self.busy_changed)
-        self._export_wish: tuple[Path, ExportOptions | None] | None = None
         session.solved.connect(self._on_session_solved)
         session.examined.connect(self._on_session_examined)
 
@@ -308,78 +309,18 @@ class Documents(QObject):
         self.said.emit(self.tr("Saved {0}").format(path.name))
         return True
 
-    # --- exporting
-
-    def export_with_prompt(self) -> None:
-        """Ask for a folder and write the outlines into it, once they are exact."""
-        if self._session.state.lead is None:
-            self.complained.emit(self.tr("Nothing is chosen; choose an outline to write."))
-            return
-        state = self._session.state
-        start = export_options(state)
-        wish = prompts.export_wish(self._window, start, self._start_folder(), has_kerf=has_kerf(state))
-        if wish is None:
-            return
-        folder, options = wish.folder, wish.options or start
-        names = [*files_of(options, state.chosen), "gap.svg", "fit.json"]
-        there = [name for name in names if (folder / name).exists()]
-        if not there or prompts.replace_files(self._window, folder, there):
-            self.export_to(folder, options)
-
-    def export_to(self, folder: Path, options: ExportOptions | None = None) -> None:
-        """Write the outlines of all chosen fittings; waits for the exact answer."""
-        if self._session.is_stale:
-            self._export_wish = folder, options
-            return
-        solution, state = self._session.solution, self._session.state
-        looks = {i: look for i in state.chosen if (look := self._session.look(i)) is not None}
-        if not any(solution.result(i) is not None for i in state.chosen):
-            self.complained.emit(self.tr("There is nothing to cut yet; mend what the checks say first."))
-            return
-        source = Path(state.source.path) if state.source.path else None
-
-        def work(progress: Progress) -> ExportReport:
-            from inlayfit.app.files.exporting import write  # heavy; not before it is needed
-
-            how = options or export_options(state)
-            return write(solution, looks, folder, how, source=source, progress=progress)
-
-        self._writer.submit(work)
+    # --- recent work and recovery
 
     @Slot(object)
     def _on_session_solved(self, solution: Solution) -> None:
-        if solution.is_preview:
-            return
-        if self._export_wish is not None:
-            wish, self._export_wish = self._export_wish, None
-            self.export_to(*wish)
-        self._remember(solution)
+        if not solution.is_preview:
+            self._remember(solution)
 
     @Slot()
     def _on_session_examined(self) -> None:
         """The workshop's findings are known now: the list says what the verdict says."""
         if not self._session.is_in_gesture:
             self._remember(self._session.solution)
-
-    @Slot(int, object)
-    def _on_writer_finished(self, _number: int, written: ExportReport) -> None:
-        folder = written.files[0].path.parent.name if written.files else ""
-        what = counted(len(written.files), self.tr("1 file"), self.tr("{0} files"))
-        self.said.emit(self.tr("Wrote {0} into {1}").format(what, folder) + written_words(written))
-        blocks = [f.message for f in written.findings if f.severity is Severity.BLOCK and not f.fixed]
-        if blocks:
-            self.complained.emit(core(blocks[0]))
-
-    @Slot(int, object)
-    def _on_writer_failed(self, _number: int, error: Exception) -> None:
-        if isinstance(error, InlayfitError):
-            self.complained.emit(core_error(error))
-        else:
-            self.complained.emit(
-                self.tr("Writing failed ({0}); nothing was changed.").format(type(error).__name__)
-            )
-
-    # --- recent work and recovery
 
     def _remember(self, solution: Solution) -> None:
         """Put the open work at the head of the recent list, once it is solved.
@@ -456,9 +397,9 @@ class Documents(QObject):
         self._queue = []
         self.opener.cancel()
         self._pairing.cancel()
-        self._writer.cancel()
+        self.exporter.cancel()
 
     def close(self) -> None:
         """Stop for good."""
-        for task in (self.opener, self._pairing, self._writer):
+        for task in (self.opener, self._pairing, self.exporter):
             task.close()

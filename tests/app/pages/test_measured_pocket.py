@@ -244,7 +244,7 @@ def test_window_and_command_line_write_equal_answers_for_the_same_readings(
     page.use_button.click()
     settled(session)
     qtbot.waitUntil(lambda: not session.examiner.is_busy, timeout=20_000)
-    window.documents.export_to(tmp_path / "window")
+    window.documents.exporter.write(tmp_path / "window")
     qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
     ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
     assert len(theirs["fittings"][0]["measured"]["residuals"]) == 5
@@ -285,7 +285,7 @@ def test_a_made_plug_is_seated_in_the_measured_pocket_as_by_the_command_line(
     settled(session)
     assert session.seats.searches == searches, "a clearance moves no plug"
     qtbot.waitUntil(lambda: not session.examiner.is_busy, timeout=20_000)
-    window.documents.export_to(tmp_path / "window")
+    window.documents.exporter.write(tmp_path / "window")
     qtbot.waitUntil(lambda: (tmp_path / "window" / "fit.json").exists(), timeout=20_000)
     ours, theirs = (json.loads((tmp_path / where / "fit.json").read_text()) for where in ("window", "cli"))
     assert {"measured", "seating", "bench"} <= theirs["fittings"][0].keys()
