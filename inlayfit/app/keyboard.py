@@ -31,7 +31,7 @@ def land_in(part: QWidget) -> None:
     if not order or _place_of_focus(order) is not None:
         return
     last = part.focusWidget()
-    _give(last if last in order else order[0], Qt.FocusReason.ShortcutFocusReason)
+    _give(last if last in order else order[0], Qt.FocusReason.TabFocusReason)
 
 
 def move_along(stations: Sequence[QWidget], step: int) -> bool:

@@ -13,6 +13,7 @@ from inlayfit.document.in_unit import text_in_unit
 from inlayfit.document.made_plug import STOPPED
 from inlayfit.document.remedies import BOTH_CUT_CODE, STOPPED_CODE, Fix, fix_for
 from inlayfit.document.sentence import overall_words
+from inlayfit.document.stack_check import height_finding, height_fix
 from inlayfit.document.state import Fitting, State
 from inlayfit.finding import Finding, Severity, heaviest_first
 from inlayfit.fit.result import FitResult
@@ -84,6 +85,9 @@ def checks(
         result = results.get(outline_id)
         for finding in result.findings if result is not None else ():
             found.append(check(finding, fitting))
+        height = height_finding(fitting)
+        if height is not None:
+            found.append(replace(check(height, fitting), fix=height_fix(fitting)))
     found += [check(finding, None) for finding in state.findings]
     order = {id(f): n for n, f in enumerate(heaviest_first([c.finding for c in found]))}
     return tuple(sorted(found, key=lambda check: order[id(check.finding)]))

@@ -1650,6 +1650,34 @@
    <translation>„{label}“ kann nicht {value} sein; es gilt der übliche Wert.</translation>
   </message>
   <message>
+   <source>The plug ends {off} higher than wanted.</source>
+   <translation>Die Einlage endet {off} höher als gewünscht.</translation>
+  </message>
+  <message>
+   <source>The plug ends {off} lower than wanted.</source>
+   <translation>Die Einlage endet {off} tiefer als gewünscht.</translation>
+  </message>
+  <message>
+   <source>Cut it to that depth</source>
+   <translation>Auf diese Tiefe schneiden</translation>
+  </message>
+  <message>
+   <source>Cut the pocket {depth} deep, or take thinner tape or a thinner plug.</source>
+   <translation>Schneiden Sie die Tasche {depth} tief, oder nehmen Sie dünneres Klebeband oder eine dünnere Einlage.</translation>
+  </message>
+  <message>
+   <source>Cut the pocket {depth} deep, or take thicker tape or a thicker plug.</source>
+   <translation>Schneiden Sie die Tasche {depth} tief, oder nehmen Sie dickeres Klebeband oder eine dickere Einlage.</translation>
+  </message>
+  <message>
+   <source>Take thinner tape or a thinner plug, or change the height in the fit sentence.</source>
+   <translation>Nehmen Sie dünneres Klebeband oder eine dünnere Einlage, oder ändern Sie die Höhe im Passungssatz.</translation>
+  </message>
+  <message>
+   <source>Take thicker tape or a thicker plug, or change the height in the fit sentence.</source>
+   <translation>Nehmen Sie dickeres Klebeband oder eine dickere Einlage, oder ändern Sie die Höhe im Passungssatz.</translation>
+  </message>
+  <message>
    <source>Nothing could be written into {place} ({reason}); choose another folder.</source>
    <translation>In {place} ließ sich nichts schreiben ({reason}); wählen Sie einen anderen Ordner.</translation>
   </message>

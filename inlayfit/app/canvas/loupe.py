@@ -179,8 +179,7 @@ class Loupe(QWidget):
         pen.setDashPattern([5, 4])
         painter.setPen(pen)
         painter.drawPath(lines_path([_arc_in_sight(x, y, radius, area)], closed=False))
-        diameter = format_length(2 * arc.radius_mm, self._unit, decimals=2, with_unit=False)
-        leaves = format_length(arc.radius_mm, self._unit, decimals=2, with_unit=False)
+        diameter, leaves = (brief_length(mm, self._unit) for mm in (2 * arc.radius_mm, arc.radius_mm))
         words = self.tr("cutter {0} leaves r {1}").format(diameter, leaves)
         _paint_tag(painter, area, words, look.muted, look, right=True)
 
@@ -332,3 +331,8 @@ def _veil(look: Tokens) -> QColor:
 
 def _places(length_mm: float, unit: Unit) -> int:
     return max(0, -math.floor(math.log10(length_mm / float(unit.mm)) + 1e-9))
+
+
+def brief_length(mm: float, unit: Unit) -> str:
+    """A diameter or radius as one speaks of it: a digit fewer than a reading."""
+    return format_length(mm, unit, decimals=max(1, unit.readout_decimals - 1), with_unit=False)

@@ -17,6 +17,8 @@ from inlayfit.units import Unit, format_length
 
 _SAMPLE_PX = 28
 _GAP_PX = 22
+_LENGTH_DECIMALS = {Unit.MM: 1, Unit.INCH: 2, Unit.THOU: 0}
+"""Of a length of wall: tenths of a millimetre or the like, finer than anyone uses it."""
 
 
 def lengths_by_class(fitting: FittingScene) -> tuple[float, ...]:
@@ -50,7 +52,7 @@ class Legend(QWidget):
             ranges = _ranges(fitting.clearance_mm, unit)
             lengths = lengths_by_class(fitting)
             self._entries = tuple(
-                (look, span, format_length(length, unit, decimals=1 if unit is Unit.MM else 2))
+                (look, span, format_length(length, unit, decimals=_LENGTH_DECIMALS[unit]))
                 for look, span, length in zip(LOOKS, ranges, lengths, strict=True)
             )
         self._is_stale = is_stale

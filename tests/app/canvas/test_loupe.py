@@ -16,10 +16,11 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app import theme
-from inlayfit.app.canvas.loupe import Loupe
+from inlayfit.app.canvas.loupe import Loupe, brief_length
 from inlayfit.app.canvas.loupe_view import LoupeSpot, build_loupe, fitting_scale
 from inlayfit.app.canvas.reading_text import signed, signed_overall, spoken
 from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.app.panels.legend import Legend
 from inlayfit.app.theme import Theme
 from inlayfit.fit.solve import solve
 from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
@@ -144,3 +145,23 @@ def test_the_loupe_shows_the_walls_that_meet_and_what_a_hand_takes_away_before()
     assert not view.overlap
     as_cut = replace(fitting, plug_pared=Region.empty())
     assert build_loupe(as_cut, corner, 100.0, 360, 180).overlap
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+@pytest.mark.parametrize("radius_mm", [0.2, 0.3, 0.5, 1.5, 3.175])
+def test_a_cutter_is_known_by_what_the_loupe_says_of_it(unit: Unit, radius_mm: float) -> None:
+    """In each unit within 0.02 mm, so that neighbouring sizes of a cutter chart stay apart."""
+    for mm in (radius_mm, 2 * radius_mm):
+        assert float(brief_length(mm, unit)) * float(unit.mm) == pytest.approx(mm, abs=0.02)
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+def test_lengths_of_wall_are_said_no_finer_than_a_hundredth_of_an_inch(qtbot: QtBot, unit: Unit) -> None:
+    legend = Legend()
+    qtbot.addWidget(legend)
+    legend.show_fitting(FITTING, unit, is_stale=False)
+    lengths = [part.rsplit(": ", 1)[1] for part in legend.accessibleDescription().split(", ")]
+    assert len(lengths) == 5
+    for text in lengths:
+        _, _, digits = text.split(" ")[0].partition(".")
+        assert float(unit.mm) / 10 ** len(digits) >= 0.0254
