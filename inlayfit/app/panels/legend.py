@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
@@ -17,8 +19,8 @@ from inlayfit.units import Unit, format_length
 
 _SAMPLE_PX = 28
 _GAP_PX = 22
-_LENGTH_DECIMALS = {Unit.MM: 1, Unit.INCH: 2, Unit.THOU: 0}
-"""Of a length of wall: tenths of a millimetre or the like, finer than anyone uses it."""
+_FINE_MM = 0.05
+"""Lengths of wall are said with no digit that is worth less: nobody uses them finer."""
 
 
 def lengths_by_class(fitting: FittingScene) -> tuple[float, ...]:
@@ -51,8 +53,9 @@ class Legend(QWidget):
         else:
             ranges = _ranges(fitting.clearance_mm, unit)
             lengths = lengths_by_class(fitting)
+            decimals = max(0, math.floor(math.log10(float(unit.mm) / _FINE_MM)))
             self._entries = tuple(
-                (look, span, format_length(length, unit, decimals=_LENGTH_DECIMALS[unit]))
+                (look, span, format_length(length, unit, decimals=decimals))
                 for look, span, length in zip(LOOKS, ranges, lengths, strict=True)
             )
         self._is_stale = is_stale
