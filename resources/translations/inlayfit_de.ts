@@ -4823,7 +4823,7 @@
   </message>
   <message>
    <source>Try the &amp;sample</source>
-   <translation>&amp;Beispiel ansehen</translation>
+   <translation>Bei&amp;spiel ansehen</translation>
   </message>
   <message>
    <source>&amp;Pocket by size</source>
