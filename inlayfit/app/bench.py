@@ -6,15 +6,18 @@ All that is heavy hangs on this module, so a window shows itself first and is gi
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
+from inlayfit.app import theme
 from inlayfit.app.files.autosave import Autosave
 from inlayfit.app.files.documents import Documents
 from inlayfit.app.files.rereading import Rereading
+from inlayfit.app.icons import dress
 from inlayfit.app.panels.notice import Notice
 from inlayfit.app.panels.sentence_bar import SentenceBar
 from inlayfit.app.panels.spot_panel import SpotPanel
@@ -73,6 +76,10 @@ class Bench:
         self.notice.complained.connect(lambda: alert(self.notice))
         if self.notice.text:
             alert(self.notice)
+
+    def show_icons(self, actions: Mapping[str, QAction]) -> None:
+        """Give commands their icons, in the colours of now."""
+        dress(actions, theme.tokens_of(self.window))
 
     def keep_safe(self) -> None:
         """Keep a recovery copy of unsaved work from now on."""

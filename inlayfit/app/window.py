@@ -244,6 +244,7 @@ class MainWindow(QMainWindow):
         if isinstance(split, QByteArray):
             bench.work.split.restoreState(split)
         self._take_compactness()
+        bench.show_icons(self.actions_by_name)
         self._show_all()
         self._grant_wishes(bench)
 
@@ -364,6 +365,8 @@ class MainWindow(QMainWindow):
             theme.apply(app, of)
         if self.styleSheet() != window_sheet(of):
             self.setStyleSheet(window_sheet(of))
+        if self._bench is not None:
+            self._bench.show_icons(self.actions_by_name)
 
     @Slot(object)
     def _on_session_settings_changed(self, _settings: Settings) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
 
 from inlayfit.app.canvas.gap_map import GapMapView
+from inlayfit.app.icons import IconButton, IconName
 
 
 class OverlayButtons(QWidget):
@@ -17,11 +18,21 @@ class OverlayButtons(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(8)
-        self.rough = self._switch(self.tr("Roughing"), self.tr("The outlines of the roughing pass, if any."))
-        self.left_over = self._switch(self.tr("Left in corners"), self.tr("Stock the cutter cannot reach."))
-        self.relieved = self._switch(self.tr("Relief"), self.tr("Where a corner was cut away."))
-        self.cutter = self._switch(self.tr("Cutter"), self.tr("The cutter at the pointer, to scale."))
-        self.measure = self._switch(self.tr("Measure"), self.tr("Click two points; they snap. Key M."))
+        self.rough = self._switch(
+            IconName.ROUGH, self.tr("Roughing"), self.tr("The outlines of the roughing pass, if any.")
+        )
+        self.left_over = self._switch(
+            IconName.LEFT_OVER, self.tr("Left in corners"), self.tr("Stock the cutter cannot reach.")
+        )
+        self.relieved = self._switch(
+            IconName.RELIEF, self.tr("Relief"), self.tr("Where a corner was cut away.")
+        )
+        self.cutter = self._switch(
+            IconName.CUTTER, self.tr("Cutter"), self.tr("The cutter at the pointer, to scale.")
+        )
+        self.measure = self._switch(
+            IconName.MEASURE, self.tr("Measure"), self.tr("Click two points; they snap. Key M.")
+        )
         self.left_over.setChecked(True)
         self.relieved.setChecked(True)
         for button in (self.rough, self.left_over, self.relieved, self.cutter, self.measure):
@@ -32,10 +43,9 @@ class OverlayButtons(QWidget):
         view.measuring_changed.connect(self.measure.setChecked)
         view.installEventFilter(self)
 
-    def _switch(self, words: str, why: str) -> QToolButton:
-        button = QToolButton()
+    def _switch(self, icon: IconName, words: str, why: str) -> QToolButton:
+        button = IconButton(icon, words)
         button.setObjectName("over")
-        button.setText(words)
         button.setCheckable(True)
         button.setAccessibleName(words)
         button.setToolTip(f"<b>{words}</b><br>{why}")

@@ -10,6 +10,7 @@ from inlayfit.app.canvas.loupe import Loupe
 from inlayfit.app.canvas.loupe_view import LoupeSpot
 from inlayfit.app.canvas.pointing import PointerReading
 from inlayfit.app.canvas.scene import FittingScene
+from inlayfit.app.icons import IconButton, IconName
 from inlayfit.app.panels.seat_panel import SeatPanel
 from inlayfit.app.panels.stack_panel import StackPanel
 from inlayfit.app.session import Session
@@ -31,8 +32,8 @@ class SpotPanel(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         title = title_label(self.tr("Loupe"))
         self._which = muted_label()
-        self.previous = self._arrow(Qt.ArrowType.LeftArrow, self.tr("Previous tight spot"), -1)
-        self.next = self._arrow(Qt.ArrowType.RightArrow, self.tr("Next tight spot"), 1)
+        self.previous = self._arrow(IconName.PREVIOUS, self.tr("Previous tight spot"), -1)
+        self.next = self._arrow(IconName.NEXT, self.tr("Next tight spot"), 1)
         self.loupe = Loupe()
         self.loupe.setFixedHeight(_LOUPE_PX)
         self.loupe.stepped.connect(self._step)
@@ -59,10 +60,9 @@ class SpotPanel(QScrollArea):
         body.installEventFilter(self)
         session.spot_chosen.connect(self._on_session_spot_chosen)
 
-    def _arrow(self, direction: Qt.ArrowType, name: str, step: int) -> QToolButton:
-        button = QToolButton()
+    def _arrow(self, icon: IconName, name: str, step: int) -> QToolButton:
+        button = IconButton(icon)
         button.setObjectName("arrow")
-        button.setArrowType(direction)
         button.setAccessibleName(name)
         button.setToolTip(f"<b>{name}</b><br>{self.tr('Walks the tightest places, the worst first.')}")
         button.clicked.connect(lambda: self._step(step))
