@@ -137,8 +137,8 @@ def _gauge_width() -> float:
     """Room for the gauge and its lettering, which is longer in some languages."""
     metrics = QFontMetricsF(theme.font(theme.CAPTION))
     words = (_tr("{0} proud"), _tr("{0} below"), _tr("{0} flush"))
-    widest = max(metrics.horizontalAdvance(word.format("+0.000")) for word in words)
-    return max(_GAUGE_WIDTH_PX, _GAUGE_LINE_PX + 10 + widest + 2)
+    widest = max(metrics.horizontalAdvance(word.format("+0.0000")) for word in words)
+    return max(_GAUGE_WIDTH_PX, _GAUGE_LINE_PX + 10 + widest + _RING_ROOM_PX)
 
 
 def picture_part(area: QRectF) -> QRectF:

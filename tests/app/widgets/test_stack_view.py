@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from numpy.typing import NDArray
-from PySide6.QtCore import QPoint, QRectF, Qt
+from PySide6.QtCore import QPoint, QRectF, Qt, QTranslator
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -32,6 +32,7 @@ from inlayfit.app.widgets.paint_stack import (
 )
 from inlayfit.app.widgets.stack_view import StackView
 from inlayfit.bench.stack import Spread, Stack
+from inlayfit.shipped import shipped_folder
 from inlayfit.units import Unit
 
 LEFT = Qt.MouseButton.LeftButton
@@ -137,15 +138,26 @@ def test_the_face_that_the_arrows_move_is_drawn_as_held(qtbot: QtBot, bed: float
         assert ink(shown, LIGHT.focus, held=part) > ink(shown, LIGHT.focus) + 100, part
 
 
-def test_the_ring_round_the_picture_touches_no_lettering(view: StackView) -> None:
+@pytest.mark.parametrize("unit", [Unit.MM, Unit.INCH])
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_the_ring_round_the_picture_touches_no_lettering(
+    view: StackView, unit: Unit, language: str, qapp: QApplication
+) -> None:
     def written(of: StackView) -> NDArray[np.bool_]:
         image = of.grab().toImage().convertToFormat(FORMAT)  # must outlive the view of its bits
         bits = np.frombuffer(image.constBits(), np.uint8)
         pixels = bits.reshape(of.height(), -1, 4)[:, :, :3].astype(int)
         return np.asarray(pixels.max(axis=2) < 110)
 
+    translator = QTranslator()
+    if language == "de":
+        assert translator.load(str(shipped_folder("resources") / "translations" / "inlayfit_de.qm"))
+    qapp.installTranslator(translator)
+    view.set_unit(unit)
+    view.set_section(section(3.10, 2.995, 0.02, 0.03))
     view.clearFocus()
     lettering = written(view)
+    qapp.removeTranslator(translator)
     ring = picture_part(QRectF(view.rect()))
     edges = (
         lettering[: round(ring.bottom()), -4:],
