@@ -10,7 +10,15 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 
 from PySide6.QtCore import QPoint, QRect, Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QButtonGroup, QScrollArea, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractSpinBox,
+    QApplication,
+    QButtonGroup,
+    QScrollArea,
+    QToolButton,
+    QWidget,
+)
 
 
 def move_on(stations: Sequence[QWidget], step: int) -> None:
@@ -28,10 +36,13 @@ def move_on(stations: Sequence[QWidget], step: int) -> None:
 def land_in(part: QWidget) -> None:
     """Give the keyboard to a part that was turned to: where it was there last, or where the part begins."""
     order = takers(part)
-    if not order or _place_of_focus(order) is not None:
+    if not order:
         return
-    last = part.focusWidget()
-    _give(last if last in order else order[0], Qt.FocusReason.TabFocusReason)
+    here, last = _place_of_focus(order), part.focusWidget()
+    taker = order[here] if here is not None else last if last in order else order[0]
+    _give(taker, Qt.FocusReason.TabFocusReason)
+    if isinstance(taker, QAbstractSpinBox):
+        taker.selectAll()  # as Tab does: what is typed takes the place of what stands there
 
 
 def move_along(stations: Sequence[QWidget], step: int) -> bool:

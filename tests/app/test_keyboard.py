@@ -320,8 +320,12 @@ def test_a_page_gives_the_keyboard_back_where_it_was_on_it(with_checks: MainWind
     box = window.work.spot.stack.thickness_box
     box.setFocus()
     page(window, "show_workshop")
+    first = focused()
+    assert isinstance(first, LengthBox)
+    assert first.lineEdit().selectedText() == first.lineEdit().text(), "typing replaces what stands there"
     page(window, "show_spot")
     assert focused() is box
+    assert box.lineEdit().selectedText() == box.lineEdit().text()
 
 
 def test_the_count_of_open_checks_leads_the_keyboard_to_them(with_checks: MainWindow) -> None:
