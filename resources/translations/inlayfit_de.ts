@@ -4683,6 +4683,10 @@
    <translation>Messen Sie die Weite der Tasche an mindestens zwei Stellen entlang X und entlang Y, je einer langen und einer kurzen.</translation>
   </message>
   <message>
+   <source>&amp;Add a station</source>
+   <translation>Messstelle &amp;hinzufügen</translation>
+  </message>
+  <message>
    <source>Axis</source>
    <translation>Achse</translation>
   </message>
@@ -4697,10 +4701,6 @@
   <message>
    <source>Off the model</source>
    <translation>Abweichung</translation>
-  </message>
-  <message>
-   <source>&amp;Add a station</source>
-   <translation>Messstelle &amp;hinzufügen</translation>
   </message>
   <message>
    <source>One reading &amp;repeats to ±</source>

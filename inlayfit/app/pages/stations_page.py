@@ -5,11 +5,12 @@ Opened again it shows what was read before, with how far each reading is off the
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QGridLayout,
+    QHBoxLayout,
     QLabel,
     QPushButton,
     QScrollArea,
@@ -108,6 +109,33 @@ class StationsPage(QDialog):
             )
         )
         hint.setWordWrap(True)
+        self.more = QPushButton(self.tr("&Add a station"))
+        self.more.setAutoDefault(False)
+        self.more.clicked.connect(self._on_more_clicked)
+        self.repeats = self.length_box(REPEATABILITY_MM if known is None else known.repeatability_mm)
+        self.answer = QLabel()
+        self.answer.setWordWrap(True)
+        self.answer.setFont(theme.font(theme.BASE))
+        self.answer.setMinimumHeight(56)
+        self.answer.setAlignment(Qt.AlignmentFlag.AlignTop)
+        table = self._table()
+        self.rows: list[StationRow] = []
+        for row in _first_rows(wide_mm, high_mm) if known is None else _known_rows(known):
+            self._add_row(*row)
+        column = QVBoxLayout(self)
+        column.setSpacing(12)
+        column.addWidget(hint)
+        column.addWidget(table, 1)
+        column.addLayout(self._line_below())
+        column.addWidget(self.answer)
+        column.addWidget(self._buttons(may_leave_out=known is not None))
+        self._judge()
+        self.resize(600, 460)
+
+    # --- building
+
+    def _table(self) -> QScrollArea:
+        """The readings, under their headings; its rows are added later."""
         body = QWidget()
         body.setObjectName("plain")
         self._grid = QGridLayout(body)
@@ -116,39 +144,22 @@ class StationsPage(QDialog):
         for column, words in enumerate(heads):
             self._grid.addWidget(muted_label(words), 0, column)
         self._grid.setColumnStretch(3, 1)
-        self.rows: list[StationRow] = []
-        for row in _first_rows(wide_mm, high_mm) if known is None else _known_rows(known):
-            self._add_row(*row)
         area = QScrollArea()
         area.setWidgetResizable(True)
         area.setWidget(body)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.more = QPushButton(self.tr("&Add a station"))
-        self.more.setAutoDefault(False)
-        self.more.clicked.connect(lambda: self._add_row(Axis.X, 0.0, 0.0))
-        self.more.setEnabled(len(self.rows) < MOST_READINGS)
-        self.repeats = self.length_box(REPEATABILITY_MM if known is None else known.repeatability_mm)
+        return area
+
+    def _line_below(self) -> QHBoxLayout:
+        """One more reading, and how well one repeats."""
         label = QLabel(self.tr("One reading &repeats to ±"))
         label.setBuddy(self.repeats)
         self.repeats.setAccessibleName(self.tr("One reading repeats to"))
-        self.answer = QLabel()
-        self.answer.setWordWrap(True)
-        self.answer.setMinimumHeight(56)
-        self.answer.setAlignment(Qt.AlignmentFlag.AlignTop)
-        below = QGridLayout()
-        below.addWidget(self.more, 0, 0)
-        below.addWidget(label, 0, 1, Qt.AlignmentFlag.AlignRight)
-        below.addWidget(self.repeats, 0, 2)
-        below.setColumnStretch(0, 1)
-        column_of_all = QVBoxLayout(self)
-        column_of_all.setSpacing(12)
-        column_of_all.addWidget(hint)
-        column_of_all.addWidget(area, 1)
-        column_of_all.addLayout(below)
-        column_of_all.addWidget(self.answer)
-        column_of_all.addWidget(self._buttons(may_leave_out=known is not None))
-        self._judge()
-        self.resize(600, 460)
+        row = QHBoxLayout()
+        row.addWidget(self.more, 1)
+        row.addWidget(label)
+        row.addWidget(self.repeats)
+        return row
 
     def length_box(self, mm: float) -> LengthBox:
         """A box for one length of this page."""
@@ -188,14 +199,17 @@ class StationsPage(QDialog):
         self._grid.setRowStretch(number, 0)
         self._grid.setRowStretch(number + 1, 1)
         self.rows.append(row)
-        if hasattr(self, "more"):
-            self.more.setEnabled(number < MOST_READINGS)
-            row.drawn.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.more.setEnabled(number < MOST_READINGS)
+
+    @Slot()
+    def _on_more_clicked(self) -> None:
+        self._add_row(Axis.X, 0.0, 0.0)
+        self.rows[-1].drawn.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    # --- judging and answering
 
     def _judge(self) -> None:
         """Say what the readings come to, or why they cannot tell."""
-        if not hasattr(self, "answer"):  # while the page is being made
-            return
         taken = [row for row in self.rows if not row.is_blank]
         typed = [box for row in self.rows for box in (row.drawn, row.read)]
         refusal = next((box.refusal for box in (*typed, self.repeats) if box.refusal), "")
@@ -208,7 +222,6 @@ class StationsPage(QDialog):
                 told = core_error(error)
         self._show_residuals(taken)
         self.answer.setText(told)
-        self.answer.setFont(theme.font(theme.BASE))
         self.use_button.setAccessibleDescription(told)
 
     def _show_residuals(self, taken: list[StationRow]) -> None:
