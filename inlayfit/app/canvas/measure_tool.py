@@ -14,6 +14,8 @@ from inlayfit.app.theme import Tokens, colour
 from inlayfit.units import Unit, format_length
 
 SNAP_PX = 12.0
+_ARM_FROM_PX, _ARM_TO_PX = 4.0, 14.0
+"""Each arm of the crosshair, which the keyboard moves and so must be found at a glance."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,10 +94,11 @@ def _paint_line(
 
 
 def _paint_cursor(painter: QPainter, at: QPointF, snap: Snap, look: Tokens) -> None:
-    painter.setPen(QPen(colour(look.focus), 1))
+    at = QPointF(round(at.x()), round(at.y()))  # whole pixels, or its lines are half as dark
+    painter.setPen(QPen(colour(look.focus), theme.FOCUS_RING_PX, c=Qt.PenCapStyle.FlatCap))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    for dx, dy in ((9, 0), (-9, 0), (0, 9), (0, -9)):
-        painter.drawLine(at + QPointF(dx, dy) * 0.45, at + QPointF(dx, dy))
+    for dx, dy in ((1, 0), (-1, 0), (0, 1), (0, -1)):
+        painter.drawLine(at + QPointF(dx, dy) * _ARM_FROM_PX, at + QPointF(dx, dy) * _ARM_TO_PX)
     if snap.to == "corner":
         painter.drawRect(QRectF(at.x() - 5, at.y() - 5, 10, 10))
     elif snap.to == "wall":
