@@ -126,6 +126,7 @@ def take_dialog(app: QApplication, window: MainWindow, name: str, path: Path) ->
             keep(page, path)
             page.close()
 
+    path.unlink(missing_ok=True)
     QTimer.singleShot(500, take)
     window.actions_by_name[name].trigger()
     settle(app, path.exists)
