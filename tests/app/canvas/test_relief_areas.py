@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 import shapely
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtWidgets import QApplication
 
@@ -31,7 +33,20 @@ def scene() -> GapScene:
 def test_every_relief_large_enough_to_be_seen_has_an_area(scene: GapScene) -> None:
     view = ViewTransform.fitted(scene.bounds, WIDTH, HEIGHT)
     (shown,) = build_picture(scene, view, WIDTH, HEIGHT).fittings
-    assert len(shown.relieved) == 2 * 4  # a dog-bone removes a circle segment of each wall of its corner
+    # A dog-bone removes a circle segment of each wall of its corner; the two meet in the corner, as one area
+    # or as two by the last digit.
+    boxes = [path.boundingRect() for path in shown.relieved]
+    cut = 3.0 * math.sqrt(2.0)  # from a corner along each wall
+    bite = 3.0 - 3.0 / math.sqrt(2.0)
+    for x, inward_x in ((0.0, 1), (40.0, -1)):
+        for y, inward_y in ((0.0, 1), (30.0, -1)):
+            for beyond in (
+                (x + inward_x * cut / 2, y - inward_y * bite / 2),
+                (x - inward_x * bite / 2, y + inward_y * cut / 2),
+            ):
+                place = QPointF(*view.to_px(*beyond))
+                assert any(box.contains(place) for box in boxes)
+    assert len(boxes) <= 2 * 4
     far = ViewTransform.fitted((-9e4, -9e4, 9e4, 9e4), WIDTH, HEIGHT)
     (shown,) = build_picture(scene, far, WIDTH, HEIGHT).fittings
     assert shown.relieved == ()
