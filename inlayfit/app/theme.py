@@ -186,7 +186,7 @@ HIGH_CONTRAST = Tokens(
 )
 
 HIGH_CONTRAST_WHITE = Tokens(
-    window="#FEFEFE",
+    window="#FFFFFF",
     panel="#FFFFFF",
     canvas="#FFFFFF",
     field="#FFFFFF",
@@ -224,7 +224,9 @@ _TOKENS = {
     Theme.HIGH_CONTRAST: HIGH_CONTRAST,
     Theme.HIGH_CONTRAST_WHITE: HIGH_CONTRAST_WHITE,
 }
-_BY_WINDOW_COLOUR = {tokens.window.lower(): theme for theme, tokens in _TOKENS.items()}
+_MARK = QPalette.ColorRole.BrightText
+"""Tells a theme's palette: style sheets give widgets palettes with other surfaces and inks, but keep this."""
+_BY_MARK = {tokens.blocks.lower(): theme for theme, tokens in _TOKENS.items()}
 
 STYLE = ("-style", "fusion")
 """Arguments of the application: the style our sheets are made for. Set later, it would be set up twice."""
@@ -261,17 +263,17 @@ def tokens(theme: Theme) -> Tokens:
 
 def theme_of(palette: QPalette) -> Theme:
     """Which theme a palette was made by; of a foreign one, light or dark by its window's lightness."""
-    window = palette.color(QPalette.ColorRole.Window)
-    known = _BY_WINDOW_COLOUR.get(window.name())
+    known = _BY_MARK.get(palette.color(_MARK).name())
     if known is not None:
         return known
-    return Theme.DARK if window.lightnessF() < 0.5 else Theme.LIGHT
+    return Theme.DARK if palette.color(QPalette.ColorRole.Window).lightnessF() < 0.5 else Theme.LIGHT
 
 
 def tokens_of(widget: QWidget) -> Tokens:
-    """The colours a widget is to draw with: by its own palette if it was given one, else the program's."""
+    """The colours a widget is to draw with: by its own palette if a theme made it, else the program's."""
     own = widget.testAttribute(Qt.WidgetAttribute.WA_SetPalette)
-    return tokens(theme_of(widget.palette() if own else QApplication.palette()))
+    known = _BY_MARK.get(widget.palette().color(_MARK).name()) if own else None
+    return tokens(known or theme_of(QApplication.palette()))
 
 
 @lru_cache(maxsize=_KEPT)
