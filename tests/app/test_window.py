@@ -16,14 +16,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app import theme
 from inlayfit.app.actions import TABLE
 from inlayfit.app.canvas import scene
 from inlayfit.app.pages import help_pages, prompts
 from inlayfit.app.pages.prompts import Unsaved
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.session import Session
-from inlayfit.app.theme import Theme
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
@@ -499,22 +497,3 @@ def test_no_check_is_called_open_or_not_before_the_first_answer(
     assert window.sentence.checks_button.text() == "No checks yet"
     settled(window.session)
     assert "open" in window.sentence.checks_button.text()
-
-
-@pytest.mark.parametrize("order", [1, -1])
-def test_every_part_of_the_window_draws_in_the_theme_that_was_chosen(
-    open_discs: MainWindow, order: int
-) -> None:
-    """Style sheets give some parts palettes of their own, which must not be taken for another theme."""
-    commands = {
-        Theme.LIGHT: "theme_light",
-        Theme.DARK: "theme_dark",
-        Theme.HIGH_CONTRAST: "theme_contrast",
-        Theme.HIGH_CONTRAST_WHITE: "theme_contrast_white",
-    }
-    open_discs.actions_by_name["show_workshop"].trigger()
-    for which in list(Theme)[::order]:
-        open_discs.actions_by_name[commands[which]].trigger()
-        parts = open_discs.findChildren(QWidget)
-        others = [w for w in parts if theme.tokens_of(w) is not theme.tokens(which)]
-        assert not others, (which, [type(w).__name__ for w in others])
