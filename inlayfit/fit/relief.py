@@ -97,7 +97,7 @@ def removed_by(sweeps: tuple[Sweep, ...], half: Region) -> tuple[Region, ...]:
             earlier.setdefault(i, []).append(j)
     for i, others in earlier.items():
         taken[i] = shapely.difference(whole[i], shapely.union_all(whole[others]))
-    return tuple(Region.of(shape) for shape in taken)
+    return tuple(Region.each(taken))
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -188,9 +188,9 @@ def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance)
     ends = best.ends(plunge_lengths(best, corners.targets, radius))
     steps = quad_segments(radius, tolerance.arc_mm)
     lines = shapely.linestrings(np.stack([best.origins, ends], axis=1))
-    stadiums = np.asarray(shapely.buffer(lines, radius, quad_segs=steps))
+    stadiums = Region.each(np.asarray(shapely.buffer(lines, radius, quad_segs=steps)))
     return {
-        i: Sweep(Region.of(stadium), _pair(start), _pair(end), True, _pair(corners.corners[i]))
+        i: Sweep(stadium, _pair(start), _pair(end), True, _pair(corners.corners[i]))
         for i, stadium, start, end in zip(best.target.tolist(), stadiums, best.origins, ends, strict=True)
     }
 

@@ -14,8 +14,11 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 import numpy as np
+import shapely
+from numpy.typing import NDArray
 from shapely import Polygon
 
+from inlayfit.geometry.clipping import Shapes
 from inlayfit.geometry.departures import departing_difference
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import thick_parts
@@ -106,43 +109,74 @@ def _all_judged(
     pieces = thick_parts(left, tolerance.settle_mm).pieces
     if not pieces:
         return ()
-    rings = [ring for piece in pieces for ring in piece.rings()]
-    middles = [(ring + np.roll(ring, -1, axis=0)) / 2 for ring in rings]
-    distances, _ = edge.nearest(np.vstack([*rings, *middles]))
-    cuts = np.cumsum([len(ring) for ring in (*rings, *middles)])[:-1]
-    parts = iter(np.split(distances, cuts))
-    corners = [next(parts) for _ in rings]
-    walls = [_Wall(ring, corner, next(parts)) for ring, corner in zip(rings, corners, strict=True)]
-    found = []
-    for piece in pieces:
+    shapes = np.array([piece.shape for piece in pieces], dtype=object)
+    walls = _walls(shapes, edge)
+    measures = zip(
+        pieces,
+        shapely.get_coordinates(shapely.point_on_surface(shapes)).tolist(),
+        shapely.area(shapes).tolist(),
+        np.ptp(shapely.bounds(shapes).reshape(-1, 2, 2), axis=1).max(axis=1).tolist(),
+        strict=True,
+    )
+    found: list[tuple[float, Residue]] = []
+    for piece, (x, y), area, size in measures:
         own, walls = walls[: piece.ring_count], walls[piece.ring_count :]
-        found.append(_judged(piece, own, radius, tolerance))
-    return tuple(sorted(found, key=lambda residue: -residue.area))
+        depth = max(wall.farthest for wall in own)
+        if min(wall.nearest for wall in own) > tolerance.settle_mm:
+            kind, depth = ResidueKind.LOST_PIECE, 0.0
+        elif size < _SMALL_RADII * radius:
+            kind = ResidueKind.CORNER
+        else:
+            kind = _kind([span for wall in own for span in _mouths(wall, tolerance)], depth, area)
+        found.append((area, Residue(piece, kind, (x, y), depth)))
+    return tuple(residue for _, residue in sorted(found, key=lambda one: -one[0]))
 
 
 @dataclass(frozen=True, slots=True)
 class _Wall:
-    """A ring of a piece, and how far its vertices and the middles of its edges are from what is reached."""
+    """A ring of a piece beside what is reached.
+
+    Attributes:
+        ring: its vertices, the first one repeated.
+        shared: whether the middle of each edge lies on the reached area's wall.
+        nearest, farthest: how far its vertices are from that wall.
+    """
 
     ring: Points
-    at_vertices: Points
-    at_middles: Points
+    shared: NDArray[np.bool_]
+    nearest: float
+    farthest: float
 
 
-def _judged(piece: Region, walls: list[_Wall], radius: float, tolerance: Tolerance) -> Residue:
-    if min(float(wall.at_vertices.min()) for wall in walls) > tolerance.settle_mm:
-        return _lost(piece)
-    depth = max(float(wall.at_vertices.max()) for wall in walls)
-    place = _inner_point(piece.polygons[0])
-    x0, y0, x1, y1 = piece.bounds
-    if max(x1 - x0, y1 - y0) < _SMALL_RADII * radius:
-        return Residue(piece, ResidueKind.CORNER, place, depth)
-    mouths = [span for wall in walls for span in _mouths(wall, tolerance)]
+def _walls(shapes: Shapes, edge: BoundaryIndex) -> list[_Wall]:
+    """The rings of all shapes in turn; only what does not lie on the reached area's wall is measured."""
+    rings = shapely.get_rings(shapely.get_parts(shapes))
+    points = shapely.get_coordinates(rings)
+    ends = np.cumsum(shapely.get_num_coordinates(rings))
+    firsts = np.concatenate([[0], ends[:-1]])
+    middles = (points[:-1] + points[1:]) / 2
+    on_wall = edge.within(np.vstack([points, middles]), _SHARED_EDGE_MM)
+    away = np.zeros(len(points))
+    off = ~on_wall[: len(points)]
+    if off.any():
+        away[off], _ = edge.nearest(points[off])
+    shared = on_wall[len(points) :]
+    nearest, farthest = np.minimum.reduceat(away, firsts), np.maximum.reduceat(away, firsts)
+    return [
+        _Wall(points[first:end], shared[first : end - 1], low, high)
+        for first, end, low, high in zip(
+            firsts.tolist(), ends.tolist(), nearest.tolist(), farthest.tolist(), strict=True
+        )
+    ]
+
+
+def _kind(mouths: list[float], depth: float, area: float) -> ResidueKind:
+    """The kind of a piece that is large enough to have a form, by the widths of its mouths."""
     if len(mouths) > 1:
-        return Residue(piece, ResidueKind.NECK, place, depth)
+        return ResidueKind.NECK
     width = mouths[0] if mouths else 0.0
-    narrows = not mouths or depth < width / 4 or piece.area <= _NARROWS_BELOW * width * depth
-    return Residue(piece, ResidueKind.CORNER if narrows else ResidueKind.DEAD_END, place, depth)
+    narrows = not mouths or depth < width / 4 or area <= _NARROWS_BELOW * width * depth
+    return ResidueKind.CORNER if narrows else ResidueKind.DEAD_END
 
 
 def _inner_point(polygon: Polygon) -> tuple[float, float]:
@@ -157,25 +191,17 @@ def _mouths(wall: _Wall, tolerance: Tolerance) -> list[float]:
     tolerance would also take in the wall next to a corner's tips, which meets the mouth at a tangent. A
     stretch of wall shorter than dust does not divide a mouth.
     """
-    shared = wall.at_middles < _SHARED_EDGE_MM
-    if shared.all():
+    if wall.shared.all():
         return [_span(wall.ring)]
-    first = int(np.flatnonzero(~shared)[0])
-    ring, shared = np.roll(wall.ring, -first, axis=0), np.roll(shared, -first)
-    ends = np.roll(ring, -1, axis=0)
-    lengths = np.hypot(*(ends - ring).T)
-    stretches: list[list[int]] = []
-    dividing = math.inf
-    for i, is_shared in enumerate(shared.tolist()):
-        if not is_shared:
-            dividing += float(lengths[i])
-        elif dividing > 2 * tolerance.settle_mm:
-            stretches.append([i])
-            dividing = 0.0
-        else:
-            stretches[-1].append(i)
-            dividing = 0.0
-    spans = [_span(np.vstack([ring[stretch], ends[stretch]])) for stretch in stretches]
+    first = int(wall.shared.argmin())
+    edges = np.roll(np.arange(len(wall.shared)), -first)
+    starts, ends = wall.ring[:-1][edges], wall.ring[1:][edges]
+    mouth = np.flatnonzero(wall.shared[edges])
+    if not len(mouth):
+        return []
+    walls = np.cumsum(np.hypot(*(ends - starts).T) * ~wall.shared[edges])[mouth]
+    divided = np.flatnonzero(np.diff(walls) > 2 * tolerance.settle_mm) + 1
+    spans = [_span(np.vstack([starts[part], ends[part]])) for part in np.split(mouth, divided)]
     return [span for span in spans if span > 10 * tolerance.settle_mm]
 
 

@@ -291,7 +291,10 @@ def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
     edge, away = BoundaryIndex(reached), tolerance.settle_mm / 2
     lost = departing_difference(form.swept, reached, wall=form.swept, other=edge, distance=away, reach=radius)
     lost = thick_parts(lost, tolerance.settle_mm)
-    return reached if lost.is_empty else reached.union(lost)
+    if lost.is_empty:
+        return reached
+    overlapping = dilate(lost, 2 * tolerance.settle_mm, tolerance).common(form.swept)  # else there are cracks
+    return reached.union(overlapping)
 
 
 def _shaped_pocket(
