@@ -14,7 +14,7 @@ is too small a piece of work for calls of its own.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 import shapely
@@ -48,6 +48,7 @@ class Sweep:
         start, end: centre of the cutter before and at the end of the plunge.
         straight: False where the cutter had to be led over the residue.
         corner: the residue's farthest point.
+        taken: what that is of the half.
     """
 
     swept: Region
@@ -55,6 +56,7 @@ class Sweep:
     end: tuple[float, float]
     straight: bool
     corner: tuple[float, float]
+    taken: Region = field(default_factory=Region.empty)
 
 
 def sweeps_for(
@@ -73,31 +75,37 @@ def sweeps_for(
         cutter: its radius, and which relief is wanted: T-bone, or else dog-bone.
         tolerance: for the sweep's arcs.
     """
+    if not left:
+        return ()
     mouthed = [i for i, residue in enumerate(left) if residue.kind is not ResidueKind.LOST_PIECE]
     found: dict[int, Sweep] = {}
+    near: Shapes = np.full(len(left), half.shape, dtype=object)
     if mouthed and not centres.is_empty:
         corners = _corners([left[i] for i in mouthed], BoundaryIndex(centres), half, cutter.radius_mm)
         found = dict(zip(mouthed, _relieved(corners, half, cutter, tolerance), strict=True))
-    return tuple(
+        near[mouthed] = corners.near
+    sweeps = [
         found[i] if i in found else _plunged_upon(residue, cutter.radius_mm, tolerance)
         for i, residue in enumerate(left)
-    )
+    ]
+    swept = np.array([sweep.swept.shape for sweep in sweeps], dtype=object)
+    taken = Region.each(polygonal(np.asarray(shapely.intersection(near, swept))))
+    return tuple(replace(sweep, taken=part) for sweep, part in zip(sweeps, taken, strict=True))
 
 
-def removed_by(sweeps: tuple[Sweep, ...], half: Region) -> tuple[Region, ...]:
-    """What each sweep takes of a half, counting what two share for the earlier one."""
+def removed_by(sweeps: tuple[Sweep, ...]) -> tuple[Region, ...]:
+    """What each sweep takes of its half, counting what two share for the earlier one."""
     if not sweeps:
         return ()
-    swept: Shapes = np.array([sweep.swept.shape for sweep in sweeps], dtype=object)
-    whole = polygonal(np.asarray(shapely.intersection(clipped(half, shapely.bounds(swept)), swept)))
-    taken = whole.copy()
+    whole: Shapes = np.array([sweep.taken.shape for sweep in sweeps], dtype=object)
     earlier: dict[int, list[int]] = {}
     for i, j in shapely.STRtree(whole).query(whole, predicate="intersects").T.tolist():
         if j < i:
             earlier.setdefault(i, []).append(j)
+    taken = [sweep.taken for sweep in sweeps]
     for i, others in earlier.items():
-        taken[i] = shapely.difference(whole[i], shapely.union_all(whole[others]))
-    return tuple(Region.each(taken))
+        taken[i] = Region.of(shapely.difference(whole[i], shapely.union_all(whole[others])))
+    return tuple(taken)
 
 
 @dataclass(frozen=True, eq=False, slots=True)

@@ -191,17 +191,16 @@ def _mouths(wall: _Wall, tolerance: Tolerance) -> list[float]:
     tolerance would also take in the wall next to a corner's tips, which meets the mouth at a tangent. A
     stretch of wall shorter than dust does not divide a mouth.
     """
-    if wall.shared.all():
-        return [_span(wall.ring)]
-    first = int(wall.shared.argmin())
-    edges = np.roll(np.arange(len(wall.shared)), -first)
-    starts, ends = wall.ring[:-1][edges], wall.ring[1:][edges]
-    mouth = np.flatnonzero(wall.shared[edges])
-    if not len(mouth):
-        return []
-    walls = np.cumsum(np.hypot(*(ends - starts).T) * ~wall.shared[edges])[mouth]
-    divided = np.flatnonzero(np.diff(walls) > 2 * tolerance.settle_mm) + 1
-    spans = [_span(np.vstack([starts[part], ends[part]])) for part in np.split(mouth, divided)]
+    begins = np.flatnonzero(wall.shared & ~np.roll(wall.shared, 1))
+    if len(begins) == 0:
+        return [_span(wall.ring)] if wall.shared.all() else []
+    edges = (begins[0] + np.arange(len(wall.shared))) % len(wall.shared)
+    starts, ends, shared = wall.ring[:-1][edges], wall.ring[1:][edges], wall.shared[edges]
+    stretches = [np.flatnonzero(shared)]
+    if len(begins) > 1:
+        walls = np.cumsum(np.hypot(*(ends - starts).T) * ~shared)[shared]
+        stretches = np.split(stretches[0], np.flatnonzero(np.diff(walls) > 2 * tolerance.settle_mm) + 1)
+    spans = [_span(np.vstack([starts[part], ends[part]])) for part in stretches]
     return [span for span in spans if span > 10 * tolerance.settle_mm]
 
 

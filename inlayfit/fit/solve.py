@@ -42,11 +42,12 @@ from inlayfit.fit.strength import host_around, thin_places
 from inlayfit.geometry.departures import departing_difference
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import (
-    barred_outside,
     closed,
+    closed_with_bars,
     dilate,
     erode,
     opened,
+    opened_with_room,
     room_inside,
     simplified,
     thick_parts,
@@ -307,41 +308,44 @@ def _shaped_pocket(
     radius = half.radius_mm
     if half.relief is Relief.ROUNDED or radius == 0 or wanted.is_empty:
         return HalfResult(wanted)
-    reached = _swept_again(form, radius, tolerance) if form else opened(wanted, radius, tolerance)
+    if form:
+        reached, centres = _swept_again(form, radius, tolerance), None
+    else:
+        reached, centres = opened_with_room(wanted, radius, tolerance)
     left = residues(wanted, reached, radius, tolerance)
     if not left:
         return HalfResult(reached if half.relief is Relief.BY_HAND else wanted)
     if half.relief is Relief.BY_HAND:
         return HalfResult(reached, left_over=_together(r.region for r in left), pared=wanted)
-    centres = room_inside(wanted, radius, tolerance.after_a_sweep if form else tolerance)
+    if centres is None:
+        centres = room_inside(wanted, radius, tolerance.after_a_sweep)
     host = host_around(wanted, 4 * radius)
     sweeps = sweeps_for(left, centres, host, half, tolerance)
     outline = reached.union(_together(sweep.swept for sweep in sweeps))
-    return HalfResult(outline, reliefs=_cuts(Half.POCKET, half.relief, sweeps, host))
+    return HalfResult(outline, reliefs=_cuts(Half.POCKET, half.relief, sweeps))
 
 
 def _shaped_plug(target: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
     """The plug that the cutter leaves of its target, relieved or left for hand work as asked."""
     if half.radius_mm == 0 or target.is_empty:
         return HalfResult(target)
-    cut = closed(target, half.radius_mm, tolerance)
+    cut, centres = closed_with_bars(target, half.radius_mm, tolerance)
     left = residues_outside(target, cut, half.radius_mm, tolerance)
     if not left:
         return HalfResult(target)
     if half.relief is Relief.BY_HAND:
         return HalfResult(cut, left_over=_together(r.region for r in left), pared=target)
-    centres = barred_outside(target, half.radius_mm, tolerance)
     kind = Relief.T_BONE if half.relief is Relief.T_BONE else Relief.DOG_BONE
     sweeps = sweeps_for(left, centres, target, half, tolerance)
     outline = target.minus(_together(sweep.swept for sweep in sweeps))
-    return HalfResult(outline, reliefs=_cuts(Half.PLUG, kind, sweeps, target))
+    return HalfResult(outline, reliefs=_cuts(Half.PLUG, kind, sweeps))
 
 
-def _cuts(half: Half, kind: Relief, sweeps: tuple[Sweep, ...], spared: Region) -> tuple[ReliefCut, ...]:
-    """The report of each sweep that takes what can be seen of the region that is spared elsewhere."""
+def _cuts(half: Half, kind: Relief, sweeps: tuple[Sweep, ...]) -> tuple[ReliefCut, ...]:
+    """The report of each sweep that takes what can be seen."""
     return tuple(
         _cut_of(half, kind, sweep, bite)
-        for sweep, bite in zip(sweeps, removed_by(sweeps, spared), strict=True)
+        for sweep, bite in zip(sweeps, removed_by(sweeps), strict=True)
         if bite.area > _SEEN_MM2
     )
 

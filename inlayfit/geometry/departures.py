@@ -64,31 +64,29 @@ def _departures(wall: Region, other: BoundaryIndex, distance: float, reach: floa
     far = ~BoundaryIndex(wall).within(np.vstack(middles), distance)
     if not far.any() and len(arcs) == wall.ring_count:
         return np.empty((0, 4))
-    boxes = _round_runs(middles, far, np.full(len(far), reach + distance))
     walls = [with_samples(ring, reach / 4) for ring in wall.rings()]
     away, _ = other.nearest(np.vstack(walls))
-    boxes += _round_runs(walls, away > distance, reach + away)
-    return _merged(np.array(boxes)) if boxes else np.empty((0, 4))
+    round_arcs = _round_runs(middles, far, np.full(len(far), reach + distance))
+    return _merged(np.vstack([round_arcs, _round_runs(walls, away > distance, reach + away)]))
 
 
-def _round_runs(rings: list[Points], far: NDArray[np.bool_], margins: Points) -> list[Points]:
-    """A box round each run of points that are far, wider than it by the largest margin in it."""
-    points = np.vstack(rings)
-    first_of_ring = np.cumsum([len(ring) for ring in rings])[:-1]
+def _round_runs(rings: list[Points], far: NDArray[np.bool_], margins: Points) -> Points:
+    """A box (n, 4) round each run of points that are far, wider than it by the largest margin in it."""
     places = np.flatnonzero(far)
-    begins = np.diff(places) > 1
-    begins |= np.isin(places[1:], first_of_ring)
-    boxes = []
-    for run in np.split(places, np.flatnonzero(begins) + 1):
-        if len(run):
-            margin = margins[run].max()
-            low, high = points[run].min(axis=0) - margin, points[run].max(axis=0) + margin
-            boxes.append(np.concatenate([low, high]))
-    return boxes
+    if len(places) == 0:
+        return np.empty((0, 4))
+    points, margin = np.vstack(rings)[places], margins[places]
+    ring = np.repeat(np.arange(len(rings)), [len(ring) for ring in rings])[places]
+    firsts = np.concatenate([[0], np.flatnonzero((np.diff(places) > 1) | (np.diff(ring) > 0)) + 1])
+    margin = np.maximum.reduceat(margin, firsts)[:, None]
+    low, high = np.minimum.reduceat(points, firsts, axis=0), np.maximum.reduceat(points, firsts, axis=0)
+    return np.hstack([low - margin, high + margin])
 
 
 def _merged(boxes: Points) -> Points:
     """Overlapping boxes replaced by the box round them, until none overlap."""
+    if len(boxes) == 0:
+        return boxes
     for _ in range(_MERGE_ROUNDS):
         parts = shapely.get_parts(shapely.union_all(shapely.box(*boxes.T)))
         if len(parts) == len(boxes):

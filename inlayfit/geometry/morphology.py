@@ -149,34 +149,38 @@ def erode(region: Region, distance: float, tolerance: Tolerance) -> Region:
 
 def opened(region: Region, radius: float, tolerance: Tolerance) -> Region:
     """All that a disk of this radius can sweep inside the region; convex corners come out rounded."""
-    if radius <= 0 or region.is_empty:
-        return region
-    centres, tight = _centres_inside(region, radius, tolerance)
-    swept = dilate(centres, radius, tolerance)
-    slack = _slack(radius, tolerance)
-    return swept if tight.is_empty else swept.union(dilate(tight, radius - slack, tolerance))
+    return region if radius <= 0 or region.is_empty else opened_with_room(region, radius, tolerance)[0]
 
 
 def closed(region: Region, radius: float, tolerance: Tolerance) -> Region:
     """The region with everything filled that a disk outside cannot reach; concave corners rounded."""
-    if radius <= 0 or region.is_empty:
-        return region
+    return region if radius <= 0 or region.is_empty else closed_with_bars(region, radius, tolerance)[0]
+
+
+def opened_with_room(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
+    """The opening, and where the disk's centre can go for it, tight sweeps included."""
+    centres, tight = _centres_inside(region, radius, tolerance)
+    swept = dilate(centres, radius, tolerance)
+    if tight.is_empty:
+        return swept, centres
+    slack = _slack(radius, tolerance)
+    return swept.union(dilate(tight, radius - slack, tolerance)), centres.union(tight)
+
+
+def closed_with_bars(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
+    """The closing, and where the disk's centre cannot go outside; tight sweeps are no part of that."""
     grown, tight = _centres_outside(region, radius, tolerance)
     filled = erode(grown, radius, tolerance)
+    if tight.is_empty:
+        return filled, grown
     slack = _slack(radius, tolerance)
-    return filled if tight.is_empty else filled.minus(dilate(tight, radius - slack, tolerance))
+    return filled.minus(dilate(tight, radius - slack, tolerance)), grown.minus(tight)
 
 
 def room_inside(region: Region, radius: float, tolerance: Tolerance) -> Region:
     """Where the centre of a disk can go that stays inside the region, tight sweeps included."""
     centres, tight = _centres_inside(region, radius, tolerance)
     return centres if tight.is_empty else centres.union(tight)
-
-
-def barred_outside(region: Region, radius: float, tolerance: Tolerance) -> Region:
-    """Where the centre of a disk cannot go that stays outside the region; tight sweeps are no part of it."""
-    grown, tight = _centres_outside(region, radius, tolerance)
-    return grown if tight.is_empty else grown.minus(tight)
 
 
 def _centres_inside(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
