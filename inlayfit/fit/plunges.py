@@ -9,6 +9,7 @@ it covers a polygon's vertices it covers the polygon.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -17,6 +18,7 @@ from numpy.typing import NDArray
 
 from inlayfit.geometry.clipping import Shapes
 from inlayfit.geometry.path import Points
+from inlayfit.geometry.region import Region
 
 _BARELY_MISSED_MM = 0.0005  # a wall parallel to the plunge lies exactly one radius off it
 _COARSE_CHORDS = 12  # of half a circle, where stadiums are only compared
@@ -35,6 +37,14 @@ class Targets:
 
     vertices: Points
     counts: Numbers
+
+    @classmethod
+    def hulls(cls, regions: Sequence[Region]) -> Targets:
+        """What to cover of each region so that all of it is covered: a stadium is convex."""
+        points, owner = shapely.get_coordinates(
+            shapely.convex_hull([region.shape for region in regions]), return_index=True
+        )
+        return cls(points, np.bincount(owner, minlength=len(regions)))
 
     @property
     def firsts(self) -> Numbers:
@@ -111,8 +121,8 @@ def plunge_lengths(ways: Ways, targets: Targets, radius: float) -> Points:
     return lengths
 
 
-def least_of_each(ways: Ways, targets: Targets, near: Shapes, radius: float) -> Numbers:
-    """Numbers (k,) of the ways that take the least area, one for each target that any way covers.
+def areas_taken(ways: Ways, targets: Targets, near: Shapes, radius: float) -> Points:
+    """Area (m,) that the shortest plunge each way takes; infinite where none covers its target.
 
     Args:
         ways: candidates.
@@ -121,15 +131,21 @@ def least_of_each(ways: Ways, targets: Targets, near: Shapes, radius: float) -> 
         radius: the cutter's.
     """
     lengths = plunge_lengths(ways, targets, radius)
+    areas = np.full(len(lengths), np.inf)
     covering = np.flatnonzero(~np.isnan(lengths))
-    if len(covering) == 0:
-        return covering
-    some = ways.chosen(covering)
-    stadiums = _coarse_stadiums(some, lengths[covering], radius)
-    taken = shapely.area(shapely.intersection(near[some.target], stadiums))
-    order = np.lexsort((covering, taken, some.target))
-    first = np.unique(some.target[order], return_index=True)[1]
-    return covering[order[first]]
+    if len(covering):
+        some = ways.chosen(covering)
+        stadiums = _coarse_stadiums(some, lengths[covering], radius)
+        areas[covering] = shapely.area(shapely.intersection(near[some.target], stadiums))
+    return areas
+
+
+def least_of_each(ways: Ways, areas: Points) -> Numbers:
+    """Numbers (k,) of the ways that take the least area, the first of equals; none for what no way covers."""
+    covering: Numbers = np.flatnonzero(np.isfinite(areas))
+    order = covering[np.lexsort((covering, areas[covering], ways.target[covering]))]
+    least: Numbers = order[np.unique(ways.target[order], return_index=True)[1]]
+    return least
 
 
 def _coarse_stadiums(ways: Ways, lengths: Points, radius: float) -> Shapes:

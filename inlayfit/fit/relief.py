@@ -22,7 +22,7 @@ from numpy.typing import NDArray
 from shapely import LineString
 
 from inlayfit.fit.channels import ways_into_channels
-from inlayfit.fit.plunges import Numbers, Targets, Ways, least_of_each, plunge_lengths
+from inlayfit.fit.plunges import Numbers, Targets, Ways, areas_taken, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
 from inlayfit.geometry.clipping import Shapes, clipped, polygonal
@@ -114,8 +114,8 @@ class _Corners:
 
     Attributes:
         residues: themselves.
-        targets: their vertices.
-        corners: the vertex farthest from the cutter's centres.
+        targets: the vertices of their hulls.
+        corners: the vertex farthest from what the cutter reaches, and so from its centres.
         starts: the cutter's centre nearest to that.
         middles: the mean of the vertices.
         feet: the cutter's centre nearest to that.
@@ -135,15 +135,12 @@ class _Corners:
 
 def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radius: float) -> _Corners:
     rings = [outer_vertices(residue.region) for residue in residues]
-    targets = Targets(np.vstack(rings), np.array([len(ring) for ring in rings]))
-    firsts = targets.firsts
-    middles = np.add.reduceat(targets.vertices, firsts, axis=0) / targets.counts[:, None]
-    distances, nearest = centres.nearest(np.vstack([targets.vertices, middles]))
-    ends = (firsts + targets.counts).tolist()
-    deepest = np.array(
-        [first + int(distances[first:end].argmax()) for first, end in zip(firsts.tolist(), ends, strict=True)]
-    )
-    corners, starts, feet = targets.vertices[deepest], nearest[deepest], nearest[len(targets.vertices) :]
+    counts = np.array([len(ring) for ring in rings])
+    middles = np.add.reduceat(np.vstack(rings), np.cumsum(counts) - counts, axis=0) / counts[:, None]
+    corners = np.array([residue.tip for residue in residues])
+    nearest = centres.nearest(np.vstack([corners, middles]))[1]
+    starts, feet = nearest[: len(residues)], nearest[len(residues) :]
+    targets = Targets.hulls([residue.region for residue in residues])
     channels = ways_into_channels(residues, centres, radius)
     own = np.arange(len(residues))
     which, origins = np.hstack([own, own, channels.target]), np.vstack([starts, feet, channels.origins])
@@ -176,7 +173,8 @@ def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tole
     found: dict[int, Sweep] = {}
     if cutter.relief is Relief.T_BONE:
         ways = _along_walls(corners, half, cutter.t_bone_wall)
-        found = _plunged(ways, corners, cutter.radius_mm, tolerance)
+        best, _ = _best(ways, _areas(ways, corners, cutter.radius_mm))
+        found = _plunged(best, corners, cutter.radius_mm, tolerance)
     rest = np.array([i for i in range(len(corners.residues)) if i not in found], dtype=np.intp)
     turns = _TURNS_RAD if tolerance.is_for_cutting else []
     ways = _along_bisectors(corners, rest, turns, cutter.radius_mm)
@@ -188,18 +186,17 @@ def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tole
 
 
 def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance) -> dict[int, Sweep]:
-    """The sweep of the best way for each corner that one of the ways covers.
+    """The sweep of the way for each corner that has one.
 
     A plunge may miss a vertex by half a micrometre and its chords by another quarter: less than counts.
     """
-    best = _best(ways, corners, radius)
-    ends = best.ends(plunge_lengths(best, corners.targets, radius))
+    ends = ways.ends(plunge_lengths(ways, corners.targets, radius))
     steps = quad_segments(radius, tolerance.arc_mm)
-    lines = shapely.linestrings(np.stack([best.origins, ends], axis=1))
+    lines = shapely.linestrings(np.stack([ways.origins, ends], axis=1))
     stadiums = Region.each(np.asarray(shapely.buffer(lines, radius, quad_segs=steps)))
     return {
         i: Sweep(stadium, _pair(start), _pair(end), True, _pair(corners.corners[i]))
-        for i, stadium, start, end in zip(best.target.tolist(), stadiums, best.origins, ends, strict=True)
+        for i, stadium, start, end in zip(ways.target.tolist(), stadiums, ways.origins, ends, strict=True)
     }
 
 
@@ -214,25 +211,33 @@ def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radi
     straight = Ways.towards(
         np.tile(which, 3), np.vstack([starts, feet, starts]), np.vstack([aims, middles, middles])
     ).joined(corners.channels.chosen(np.flatnonzero(np.isin(corners.channels.target, which))))
-    best = _best(straight, corners, radius)
+    best, least = _best(straight, _areas(straight, corners, radius))
     missed = straight.chosen(np.flatnonzero(~np.isin(straight.target, best.target)))
     if len(missed.target):
-        best = best.joined(_best(_fanned(missed, *_FAN_RAD), corners, radius))
+        fan = _turned(missed, *_FAN_RAD)
+        best, least = _best(best.joined(fan), np.hstack([least, _areas(fan, corners, radius)]))
     for turn in turns:
-        best = _best(_fanned(best, turn), corners, radius)
+        fan = _turned(best, turn)
+        best, least = _best(best.joined(fan), np.hstack([least, _areas(fan, corners, radius)]))
     return best
 
 
-def _fanned(ways: Ways, *angles: float) -> Ways:
-    """The ways, and each turned both ways by every angle."""
-    fan = ways
+def _turned(ways: Ways, *angles: float) -> Ways:
+    """Each of the ways turned both ways by every angle."""
+    fan = ways.chosen(np.arange(0))
     for angle in angles:
         fan = fan.joined(ways.turned(angle)).joined(ways.turned(-angle))
     return fan
 
 
-def _best(ways: Ways, corners: _Corners, radius: float) -> Ways:
-    return ways.chosen(least_of_each(ways, corners.targets, corners.near, radius))
+def _areas(ways: Ways, corners: _Corners, radius: float) -> Points:
+    return areas_taken(ways, corners.targets, corners.near, radius)
+
+
+def _best(ways: Ways, areas: Points) -> tuple[Ways, Points]:
+    """The way that takes least for each corner, and how much that is."""
+    which = least_of_each(ways, areas)
+    return ways.chosen(which), areas[which]
 
 
 def _along_walls(corners: _Corners, half: Region, bitten: WallChoice) -> Ways:

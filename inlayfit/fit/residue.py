@@ -49,12 +49,14 @@ class Residue:
         kind: its shape.
         place: a point in it, far from its edges.
         depth: how far its farthest point is from the reached area; 0 for a lost piece.
+        tip: that point, a vertex.
     """
 
     region: Region
     kind: ResidueKind
     place: tuple[float, float]
     depth: float
+    tip: tuple[float, float]
 
     @property
     def area(self) -> float:
@@ -99,7 +101,8 @@ def outer_vertices(region: Region) -> Points:
 
 
 def _lost(piece: Region) -> Residue:
-    return Residue(piece, ResidueKind.LOST_PIECE, _inner_point(piece.polygons[0]), 0.0)
+    place = _inner_point(piece.polygons[0])
+    return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0, place)
 
 
 def _all_judged(
@@ -121,14 +124,15 @@ def _all_judged(
     found: list[tuple[float, Residue]] = []
     for piece, (x, y), area, size in measures:
         own, walls = walls[: piece.ring_count], walls[piece.ring_count :]
-        depth = max(wall.farthest for wall in own)
+        deepest = max(own, key=lambda wall: wall.depth)
+        depth = deepest.depth
         if min(wall.nearest for wall in own) > tolerance.settle_mm:
             kind, depth = ResidueKind.LOST_PIECE, 0.0
         elif size < _SMALL_RADII * radius:
             kind = ResidueKind.CORNER
         else:
             kind = _kind([span for wall in own for span in _mouths(wall, tolerance)], depth, area)
-        found.append((area, Residue(piece, kind, (x, y), depth)))
+        found.append((area, Residue(piece, kind, (x, y), depth, deepest.tip)))
     return tuple(residue for _, residue in sorted(found, key=lambda one: -one[0]))
 
 
@@ -139,35 +143,40 @@ class _Wall:
     Attributes:
         ring: its vertices, the first one repeated.
         shared: whether the middle of each edge lies on the reached area's wall.
-        nearest, farthest: how far its vertices are from that wall.
+        nearest, depth: how far the nearest and the farthest vertex are from that wall.
+        tip: the farthest one.
     """
 
     ring: Points
     shared: NDArray[np.bool_]
     nearest: float
-    farthest: float
+    depth: float
+    tip: tuple[float, float]
 
 
 def _walls(shapes: Shapes, edge: BoundaryIndex) -> list[_Wall]:
-    """The rings of all shapes in turn; only what does not lie on the reached area's wall is measured."""
+    """The rings of all shapes in turn. The ends of a shared edge lie on the wall; the others are measured."""
     rings = shapely.get_rings(shapely.get_parts(shapes))
     points = shapely.get_coordinates(rings)
     ends = np.cumsum(shapely.get_num_coordinates(rings))
-    firsts = np.concatenate([[0], ends[:-1]])
-    middles = (points[:-1] + points[1:]) / 2
-    on_wall = edge.within(np.vstack([points, middles]), _SHARED_EDGE_MM)
+    shared = edge.nearest((points[:-1] + points[1:]) / 2)[0] < _SHARED_EDGE_MM
+    shared[ends[:-1] - 1] = False  # from one ring to the next
+    off = np.ones(len(points), dtype=bool)
+    off[:-1] &= ~shared
+    off[1:] &= ~shared
     away = np.zeros(len(points))
-    off = ~on_wall[: len(points)]
     if off.any():
         away[off], _ = edge.nearest(points[off])
-    shared = on_wall[len(points) :]
-    nearest, farthest = np.minimum.reduceat(away, firsts), np.maximum.reduceat(away, firsts)
-    return [
-        _Wall(points[first:end], shared[first : end - 1], low, high)
-        for first, end, low, high in zip(
-            firsts.tolist(), ends.tolist(), nearest.tolist(), farthest.tolist(), strict=True
+    found = []
+    for first, end in zip([0, *ends[:-1].tolist()], ends.tolist(), strict=True):
+        own = away[first:end]
+        deepest = int(own.argmax())
+        x, y = points[first + deepest].tolist()
+        wall = _Wall(
+            points[first:end], shared[first : end - 1], float(own.min()), float(own[deepest]), (x, y)
         )
-    ]
+        found.append(wall)
+    return found
 
 
 def _kind(mouths: list[float], depth: float, area: float) -> ResidueKind:

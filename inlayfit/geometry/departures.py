@@ -61,12 +61,13 @@ def _departures(wall: Region, other: BoundaryIndex, distance: float, reach: floa
     """Boxes (n, 4) that do not overlap, round the stretches of both walls that are too far from the other."""
     arcs = other.region.rings()
     middles = [(ring + np.roll(ring, -1, axis=0)) / 2 for ring in arcs]
-    far = ~BoundaryIndex(wall).within(np.vstack(middles), distance)
+    aside, _ = BoundaryIndex(wall).nearest(np.vstack(middles))
+    far = aside > distance
     if not far.any() and len(arcs) == wall.ring_count:
         return np.empty((0, 4))
     walls = [with_samples(ring, reach / 4) for ring in wall.rings()]
     away, _ = other.nearest(np.vstack(walls))
-    round_arcs = _round_runs(middles, far, np.full(len(far), reach + distance))
+    round_arcs = _round_runs(middles, far, reach + aside)
     return _merged(np.vstack([round_arcs, _round_runs(walls, away > distance, reach + away)]))
 
 

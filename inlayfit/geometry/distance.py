@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -35,10 +34,6 @@ class BoundaryIndex:
         partners: Points = shapely.get_coordinates(lines)[::2]
         gaps = points - partners
         return np.hypot(gaps[:, 0], gaps[:, 1]), partners
-
-    def within(self, points: Points, distance: float) -> NDArray[np.bool_]:
-        """Whether each is as near as that, (n,); quicker than how near it is."""
-        return np.asarray(shapely.dwithin(self._boundary, shapely.points(points), distance))
 
     def signed(self, points: Points) -> tuple[Points, Points]:
         """Distances with a sign, positive inside the region, and nearest boundary points."""
