@@ -16,21 +16,24 @@ from inlayfit.app.window import MainWindow
 @pytest.mark.parametrize(
     ("contrast", "scheme", "expected"),
     [
-        (Qt.ContrastPreference.HighContrast, Qt.ColorScheme.Light, Theme.HIGH_CONTRAST_WHITE),
-        (Qt.ContrastPreference.HighContrast, Qt.ColorScheme.Dark, Theme.HIGH_CONTRAST),
-        (Qt.ContrastPreference.HighContrast, Qt.ColorScheme.Unknown, Theme.HIGH_CONTRAST),
-        (Qt.ContrastPreference.NoPreference, Qt.ColorScheme.Light, Theme.LIGHT),
-        (Qt.ContrastPreference.NoPreference, Qt.ColorScheme.Dark, Theme.DARK),
-        (Qt.ContrastPreference.NoPreference, Qt.ColorScheme.Unknown, Theme.LIGHT),
+        ("HighContrast", Qt.ColorScheme.Light, Theme.HIGH_CONTRAST_WHITE),
+        ("HighContrast", Qt.ColorScheme.Dark, Theme.HIGH_CONTRAST),
+        ("HighContrast", Qt.ColorScheme.Unknown, Theme.HIGH_CONTRAST),
+        ("NoPreference", Qt.ColorScheme.Light, Theme.LIGHT),
+        ("NoPreference", Qt.ColorScheme.Dark, Theme.DARK),
+        ("NoPreference", Qt.ColorScheme.Unknown, Theme.LIGHT),
     ],
 )
 def test_what_the_system_asks_for_is_followed(
     monkeypatch: pytest.MonkeyPatch,
-    contrast: Qt.ContrastPreference,
+    contrast: str,
     scheme: Qt.ColorScheme,
     expected: Theme,
 ) -> None:
-    accessibility = types.SimpleNamespace(contrastPreference=lambda: contrast)
+    if not hasattr(Qt, "ContrastPreference"):
+        pytest.skip("this Qt does not know what contrast the system asks for (before 6.10)")
+    preference = Qt.ContrastPreference[contrast]
+    accessibility = types.SimpleNamespace(contrastPreference=lambda: preference)
     hints = types.SimpleNamespace(colorScheme=lambda: scheme, accessibility=lambda: accessibility)
     monkeypatch.setattr(looks, "QGuiApplication", types.SimpleNamespace(styleHints=lambda: hints))
     assert looks.system_theme() is expected
