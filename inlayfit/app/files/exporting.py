@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 from inlayfit.app.answers.examining import Looks, look_at
 from inlayfit.app.answers.solution import Solution
 from inlayfit.document.details import details_json
 from inlayfit.document.exports import ExportOptions, ExportReport, write_fit
+from inlayfit.document.stack_check import height_finding
+from inlayfit.document.state import Fitting
+from inlayfit.finding import heaviest_first
+from inlayfit.fit.result import FitResult
 from inlayfit.progress import Progress
 
 
@@ -47,7 +52,7 @@ def write(
             model=None if solved.readings is None else solved.readings.model,
         )
     return write_fit(
-        [(name, looks[name].whole.result) for name in names],
+        [(name, _with_height(looks[name].whole.result, state.fitting(name))) for name in names],
         folder,
         options,
         source=source,
@@ -56,3 +61,9 @@ def write(
         details=details,
         progress=progress,
     )
+
+
+def _with_height(result: FitResult, fitting: Fitting) -> FitResult:
+    """The result with what is wrong with the height, which its outlines do not know."""
+    found = height_finding(fitting)
+    return result if found is None else replace(result, findings=heaviest_first([*result.findings, found]))

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -66,3 +68,20 @@ def test_export_waits_for_the_exact_answer(
     qtbot.waitUntil(lambda: (tmp_path / "cut" / "fit.json").exists(), timeout=20_000)
     fit = json.loads((tmp_path / "cut" / "fit.json").read_text())
     assert fit["fittings"][0]["clearance_mm"] == 0.123
+
+
+def test_a_plug_that_ends_at_another_height_than_wanted_is_told_in_the_answer(
+    open_discs: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    session = open_discs.session
+    for number, proud_mm in enumerate((0.0, 1.0)):
+        lead = session.state.lead
+        assert lead is not None
+        session.perform(edits.set_stack(session.state, replace(lead.stack, target_proud_mm=proud_mm)))
+        qtbot.waitUntil(lambda: not session.is_stale, timeout=20_000)
+        folder = tmp_path / f"cut {number}"
+        open_discs.documents.exporter.write(folder)
+        qtbot.waitUntil((folder / "fit.json").exists, timeout=20_000)
+        (fitting,) = json.loads((folder / "fit.json").read_text())["fittings"]
+        told = [finding["code"] for finding in fitting["findings"]]
+        assert ("height-missed" in told) is (proud_mm > 0)
