@@ -291,11 +291,8 @@ def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
         return form.swept
     edge, away = BoundaryIndex(reached), tolerance.settle_mm / 2
     lost = departing_difference(form.swept, reached, wall=form.swept, other=edge, distance=away, reach=radius)
-    lost = thick_parts(lost, tolerance.settle_mm)
-    if lost.is_empty:
-        return reached
-    overlapping = dilate(lost, 2 * tolerance.settle_mm, tolerance).common(form.swept)  # else there are cracks
-    return reached.union(overlapping)
+    # Joining the pieces alone would leave cracks, and notches in passages that have no width to spare.
+    return reached if thick_parts(lost, tolerance.settle_mm).is_empty else reached.union(form.swept)
 
 
 def _shaped_pocket(
