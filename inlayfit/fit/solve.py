@@ -52,6 +52,7 @@ from inlayfit.geometry.morphology import (
     simplified,
     thick_parts,
     thinned,
+    without_films,
 )
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, Tolerance
@@ -244,7 +245,7 @@ def _reached_and_corners(
         return drawn
     corners = _together(residue.region for residue in left if residue.kind is ResidueKind.CORNER)
     near = dilate(corners, math.sqrt(2 * radius * tolerance.settle_mm), tolerance).common(drawn)
-    return reached.union(near.minus(_together(others)))
+    return without_films(reached.union(near.minus(_together(others))), tolerance.settle_mm)
 
 
 def _narrow_places(

@@ -272,6 +272,13 @@ def thick_parts(region: Region, thickness: float) -> Region:
     return Region.of(GeometryCollection(kept))
 
 
+def without_films(region: Region, thickness: float) -> Region:
+    """The pieces that are thicker than that on average, whole: of a film, area over half the perimeter."""
+    polygons = np.array(region.polygons, dtype=object)
+    thick = shapely.area(polygons) > thickness * shapely.length(polygons) / 2
+    return region if thick.all() else Region(MultiPolygon(polygons[thick].tolist()))
+
+
 def simplified(region: Region, tolerance: Tolerance) -> Region:
     """Leave out points that move the wall by less than `simplify_mm`; unchanged if that breaks it."""
     return _with_fewer_points(region, tolerance.simplify_mm)

@@ -28,7 +28,6 @@ from tests.oracles import (
     bulges_out,
     clipper_matched_halves,
     clipper_offset,
-    clipper_opened,
     dense_minimum,
     distances_to_boundary,
     spread,
@@ -178,26 +177,6 @@ def test_the_cut_pocket_is_its_own_opening(
     assume("cutters-conflict" not in codes(result))
     outline = result.pocket.outline
     assert bulges_out(outline, opened(outline, pocket / 2 - MICROMETRE, EXACT)) <= MICROMETRE + ARC
-
-
-@pytest.mark.parametrize("relief", [Relief.BY_HAND, Relief.DOG_BONE, Relief.T_BONE])
-@examples(10, 100)
-@given(
-    slope=st.floats(0.002, 0.05),
-    waist_um=st.one_of(lengths(0.0, 3.0), lengths(5.0, 60.0)),
-    plug_relief=st.sampled_from([Relief.BY_HAND, Relief.ROUNDED]),
-    motion=rigid_motions(),
-)
-def test_a_stroke_with_a_waist_is_swept_by_the_whole_cutter(
-    relief: Relief, slope: float, waist_um: float, plug_relief: Relief, motion: Transform
-) -> None:
-    """A cutter smaller by a few micrometres would get farther into the waist by many times as much."""
-    cutter, half = 2.5, (2.5 - waist_um / 1000) / 2
-    upper = [(14.0, half + 14 * slope), (0.0, half), (-14.0, half + 14 * slope)]
-    drawn = Region.of_ring([*upper, *[(x, -y) for x, y in reversed(upper)]]).moved(motion)
-    spec = FitSpec(0.1, HalfSpec(cutter, relief=relief), HalfSpec(2.0, relief=plug_relief))
-    outline = solve(drawn, spec).pocket.outline
-    assert bulges_out(outline, clipper_opened(outline, cutter / 2 - MICROMETRE)) <= MICROMETRE
 
 
 @examples(10, 100)

@@ -9,9 +9,19 @@ import pytest
 import shapely
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely import MultiPolygon
 
 from inlayfit.geometry.flatten import flatten
-from inlayfit.geometry.morphology import closed, dilate, erode, opened, simplified, thick_parts, thinned
+from inlayfit.geometry.morphology import (
+    closed,
+    dilate,
+    erode,
+    opened,
+    simplified,
+    thick_parts,
+    thinned,
+    without_films,
+)
 from inlayfit.geometry.path import Path
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT, PREVIEW
@@ -270,6 +280,16 @@ def test_thick_parts_keep_what_is_thicker_and_drop_what_is_thinner() -> None:
     thick, thin = shapely.box(0, 0, 10, 0.01), shapely.box(0, 1, 10, 1.0005)
     kept = thick_parts(Region.of(shapely.union(thick, thin)), MICROMETRE)
     assert kept.area == pytest.approx(thick.area)
+
+
+def test_films_go_and_all_else_stays_whole() -> None:
+    film, speck = shapely.box(0, 0, 20, 0.0006), shapely.Polygon([(30, 0), (30.01, 0.01), (30.02, 0.02)])
+    tailed = shapely.union(shapely.box(0, 5, 2, 7), shapely.box(1, 6, 20, 6.0002))
+    assert without_films(Region.of(shapely.union(film, tailed)), MICROMETRE).area == pytest.approx(
+        tailed.area
+    )
+    assert without_films(Region(MultiPolygon([speck])), MICROMETRE).is_empty
+    assert without_films(Region.empty(), MICROMETRE).is_empty
 
 
 def test_thick_parts_joined_by_a_film_come_apart() -> None:
