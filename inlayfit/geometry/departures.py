@@ -25,6 +25,9 @@ from inlayfit.geometry.region import Region
 _MOST_BOXES = 48
 _LARGEST_SHARE = 0.5  # of the area that boxes may cover before the whole difference is cheaper
 _MERGE_ROUNDS = 8
+_CHORDS_APART = (
+    1.5  # chords of one arc, cut anew, lie a little apart; a piece twice `distance` thick departs more
+)
 
 
 def departing_difference(
@@ -62,7 +65,7 @@ def _departures(wall: Region, other: BoundaryIndex, distance: float, reach: floa
     arcs = other.region.rings()
     middles = [(ring + np.roll(ring, -1, axis=0)) / 2 for ring in arcs]
     aside, _ = BoundaryIndex(wall).nearest(np.vstack(middles))
-    far = aside > distance
+    far = aside > _CHORDS_APART * distance
     if not far.any() and len(arcs) == wall.ring_count:
         return np.empty((0, 4))
     walls = [with_samples(ring, reach / 4) for ring in wall.rings()]
