@@ -152,7 +152,21 @@ def press(widget: QWidget | None) -> bool:
     if not isinstance(widget, QAbstractButton) or not widget.isEnabled():
         return False
     if isinstance(widget, QToolButton) and widget.popupMode() is QToolButton.ToolButtonPopupMode.InstantPopup:
-        widget.showMenu()
+        open_menu(widget)
     else:
         widget.click()
     return True
+
+
+def open_menu(button: QToolButton) -> None:
+    """Open the menu of a button and come back at once.
+
+    `showMenu` comes back when the menu is closed, and until then no other thread could run Python: drawings
+    would not be read, nothing solved, and no recovery copy written.
+    """
+    menu = button.menu()
+    if menu.isVisible():
+        return
+    button.setDown(True)
+    menu.aboutToHide.connect(lambda: button.setDown(False), Qt.ConnectionType.SingleShotConnection)
+    menu.popup(button.mapToGlobal(QPoint(0, button.height())))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QItemSelectionModel, QPoint, Qt
+from PySide6.QtCore import QItemSelectionModel, QPoint, Qt, QTimer
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
@@ -389,3 +390,21 @@ def test_the_order_does_not_depend_on_how_far_a_page_is_scrolled(
     bar.setValue(bar.maximum())
     assert takers(window.work.side) == order
     assert name_of(order[0]) == "Workshop"
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+@pytest.mark.parametrize("key", [SPACE, ENTER, Qt.Key.Key_Down])
+def test_work_goes_on_while_a_menu_is_open(open_discs: MainWindow, qtbot: QtBot, key: Qt.Key) -> None:
+    """A call that came back with the menu's end would keep Python from all other threads until then."""
+    box = next(box for box in open_discs.sentence.findChildren(ChoiceBox) if box.isEnabled())
+    box.setFocus()
+    QTimer.singleShot(300, box.menu().close)
+    QTest.keyClick(box, key)
+    assert box.menu().isVisible()
+    assert box.isDown()
+    worked = threading.Event()
+    threading.Thread(target=worked.set).start()
+    qtbot.waitUntil(worked.is_set)
+    assert box.menu().isVisible()
+    qtbot.waitUntil(lambda: not box.menu().isVisible())
+    assert not box.isDown()

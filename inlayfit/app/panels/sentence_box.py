@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
+from inlayfit.app.keyboard import open_menu
 from inlayfit.app.widgets.length_box import LengthBox
 
 SENTENCE_PX = 18
@@ -37,6 +38,9 @@ _MARGIN = 12
 
 MakeForm: TypeAlias = Callable[[QFormLayout], Callable[[], None]]
 """Makes the rows of a form; answers what fills them in before the form is shown."""
+
+
+_OPENING_KEYS = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Down, Qt.Key.Key_Space)
 
 
 class SentenceBox(QToolButton):
@@ -70,16 +74,19 @@ class SentenceBox(QToolButton):
         return self.sizeHint()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        down = event.key() == Qt.Key.Key_Down
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) or down:
+        if event.key() in _OPENING_KEYS:
             self.open_choices()
             return
         super().keyPressEvent(event)
 
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        if event.key() not in _OPENING_KEYS:  # what it opened stays open
+            super().keyReleaseEvent(event)
+
     def open_choices(self) -> None:
         """Open the menu or form."""
         if self.menu() is not None:
-            self.showMenu()
+            open_menu(self)
         else:
             self.click()
 
