@@ -28,7 +28,7 @@ from inlayfit.app import theme
 from inlayfit.app.core_words import core_error
 from inlayfit.app.theme import colour
 from inlayfit.app.widgets.wheel import turns_value
-from inlayfit.app.widgets.window_keys import is_for_window
+from inlayfit.app.widgets.window_keys import leave_keys_to_window
 from inlayfit.errors import LengthError
 from inlayfit.typed_length import parse_length
 from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length
@@ -66,6 +66,7 @@ class LengthBox(QAbstractSpinBox):
         self.setMinimumHeight(_HEIGHT_PX)
         self.lineEdit().setStyleSheet("border: none; background: transparent; padding: 0 2px;")
         self.lineEdit().setTextMargins(6, 0, 0, 0)
+        leave_keys_to_window(self)
         self.lineEdit().textEdited.connect(self._on_text_edited)
         self.editingFinished.connect(self._on_editing_finished)
         self._show_value()
@@ -214,12 +215,6 @@ class LengthBox(QAbstractSpinBox):
     def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
         """Let anything be typed; it is read when the typing is done."""
         return QValidator.State.Acceptable, text, position
-
-    def event(self, event: QEvent) -> bool:
-        if is_for_window(event):
-            event.ignore()
-            return False
-        return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.lineEdit().text() != self._shown:

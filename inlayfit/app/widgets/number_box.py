@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QLocale, QRectF, QSize, Qt
+from PySide6.QtCore import QLocale, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen, QValidator, QWheelEvent
 from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.widgets.wheel import turns_value
-from inlayfit.app.widgets.window_keys import is_for_window
+from inlayfit.app.widgets.window_keys import leave_keys_to_window
 
 _HEIGHT_PX = 34
 
@@ -30,6 +30,7 @@ class NumberBox(QDoubleSpinBox):
         self.setMinimumHeight(_HEIGHT_PX)
         self.lineEdit().setStyleSheet("border: none; background: transparent; padding: 0 2px;")
         self.lineEdit().setTextMargins(6, 0, 0, 0)
+        leave_keys_to_window(self)
 
     def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
         """Take a decimal comma for the point it stands for."""
@@ -38,12 +39,6 @@ class NumberBox(QDoubleSpinBox):
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), _HEIGHT_PX)
-
-    def event(self, event: QEvent) -> bool:
-        if is_for_window(event):
-            event.ignore()
-            return False
-        return super().event(event)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         if turns_value(self):
