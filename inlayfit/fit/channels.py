@@ -7,6 +7,10 @@ followed out of the channel, first meets the cutter's centres.
 
 A neck is also gone through from the centres nearest to one mouth to those nearest to the other. It may be
 wider than it is long; so both middle lines of its rectangle say where its mouths are.
+
+Where the cutter comes so far into a passage from both sides that its two last disks overlap, what is left are
+two *cusps*, one at each wall. Each has one mouth and narrows like a corner, but the cutter has to go past it,
+along the wall, from one of the disks to the other; towards its tip it would bite deep into the wall.
 """
 
 from __future__ import annotations
@@ -24,6 +28,7 @@ from inlayfit.geometry.path import Points
 _MOST_STEPS = 40
 _ARRIVED_MM = 4e-4  # half of what counts as dust: a line that enters at a grazing angle never quite arrives
 _FARTHEST_RADII = 2.0
+_ONE_PLACE_MM = 0.01  # between centres nearer than this the direction is chance
 
 
 def ways_into_channels(residues: Sequence[Residue], centres: BoundaryIndex, radius: float) -> Ways:
@@ -51,6 +56,27 @@ def ways_into_channels(residues: Sequence[Residue], centres: BoundaryIndex, radi
         ways = ways.joined(Ways.towards(channels[necks], one, other))
         ways = ways.joined(Ways.towards(channels[necks], other, one))
     return ways
+
+
+def ways_past_cusps(rings: Sequence[Points], corners: Points, starts: Points, centres: BoundaryIndex) -> Ways:
+    """Between the centres nearest to both ends of each residue, both ways, where those are two places.
+
+    Args:
+        rings: the vertices of each residue.
+        corners: its tip.
+        starts: the centre nearest to that.
+        centres: the boundary of the cutter's centres.
+    """
+    counts = np.array([len(ring) for ring in rings])
+    points, own = np.vstack(rings), np.repeat(np.arange(len(rings)), counts)
+    axes, offsets = (corners - starts)[own], points - starts[own]
+    order = np.lexsort((axes[:, 0] * offsets[:, 1] - axes[:, 1] * offsets[:, 0], own))
+    lasts = np.cumsum(counts) - 1
+    ends = points[np.hstack([order[lasts - counts + 1], order[lasts]])]
+    one, other = centres.nearest(ends)[1].reshape(2, -1, 2)
+    two: Numbers = np.flatnonzero(np.hypot(*(other - one).T) > _ONE_PLACE_MM)
+    forth = Ways.towards(two, one[two], other[two])
+    return forth.joined(Ways.towards(two, other[two], one[two]))
 
 
 def _middle_lines(channels: list[Residue]) -> tuple[Points, Points]:

@@ -21,9 +21,10 @@ import shapely
 from numpy.typing import NDArray
 from shapely import LineString
 
-from inlayfit.fit.channels import ways_into_channels
+from inlayfit.fit.channels import ways_into_channels, ways_past_cusps
 from inlayfit.fit.plunges import Numbers, Targets, Ways, areas_taken, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
+from inlayfit.fit.shared_ways import stadiums_along, with_shared_ways
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
 from inlayfit.geometry.clipping import Shapes, clipped, polygonal
 from inlayfit.geometry.distance import BoundaryIndex, edge_lengths
@@ -82,8 +83,8 @@ def sweeps_for(
     near: Shapes = np.full(len(left), half.shape, dtype=object)
     if mouthed and not centres.is_empty:
         corners = _corners([left[i] for i in mouthed], BoundaryIndex(centres), half, cutter.radius_mm)
-        found = dict(zip(mouthed, _relieved(corners, half, cutter, tolerance), strict=True))
-        near[mouthed] = corners.near
+        relieved, near[mouthed] = _relieved(corners, half, cutter, tolerance)
+        found = dict(zip(mouthed, relieved, strict=True))
     sweeps = [
         found[i] if i in found else _plunged_upon(residue, cutter.radius_mm, tolerance)
         for i, residue in enumerate(left)
@@ -119,8 +120,9 @@ class _Corners:
         starts: the cutter's centre nearest to that.
         middles: the mean of the vertices.
         feet: the cutter's centre nearest to that.
-        channels: ways along the middle of those that are channels.
-        near: the part of the half that a plunge can touch.
+        channels: ways along the middle of those that are channels, and past those that are cusps.
+        boxes: round all that a plunge from these places can touch.
+        near: the part of the half in them.
     """
 
     residues: list[Residue]
@@ -130,6 +132,7 @@ class _Corners:
     middles: Points
     feet: Points
     channels: Ways
+    boxes: Points
     near: Shapes
 
 
@@ -141,11 +144,14 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
     nearest = centres.nearest(np.vstack([corners, middles]))[1]
     starts, feet = nearest[: len(residues)], nearest[len(residues) :]
     targets = Targets.hulls([residue.region for residue in residues])
-    channels = ways_into_channels(residues, centres, radius)
+    channels = ways_into_channels(residues, centres, radius).joined(
+        ways_past_cusps(rings, corners, starts, centres)
+    )
     own = np.arange(len(residues))
     which, origins = np.hstack([own, own, channels.target]), np.vstack([starts, feet, channels.origins])
-    near = clipped(half, _boxes(targets, which, origins, radius))
-    return _Corners(residues, targets, corners, starts, middles, feet, channels, near)
+    boxes = _boxes(targets, which, origins, radius)
+    near = clipped(half, boxes)
+    return _Corners(residues, targets, corners, starts, middles, feet, channels, boxes, near)
 
 
 def _boxes(targets: Targets, which: Numbers, origins: Points, radius: float) -> Points:
@@ -168,43 +174,61 @@ def _boxes(targets: Targets, which: Numbers, origins: Points, radius: float) -> 
     return np.hstack([low, high])
 
 
-def _relieved(corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tolerance) -> list[Sweep]:
-    """The wanted plunge of each corner; else one along its bisector; else the cutter is led over it."""
-    found: dict[int, Sweep] = {}
+def _relieved(
+    corners: _Corners, half: Region, cutter: HalfSpec, tolerance: Tolerance
+) -> tuple[list[Sweep], Shapes]:
+    """The wanted plunge of each corner; else one along its bisector; else the cutter is led over it.
+
+    Also the part of the half that each of the plunges can touch.
+    """
+    every = np.arange(len(corners.residues))
+    ways, radius = corners.channels.chosen(every[:0]), cutter.radius_mm
     if cutter.relief is Relief.T_BONE:
         ways = _along_walls(corners, half, cutter.t_bone_wall)
-        best, _ = _best(ways, _areas(ways, corners, cutter.radius_mm))
-        found = _plunged(best, corners, cutter.radius_mm, tolerance)
-    rest = np.array([i for i in range(len(corners.residues)) if i not in found], dtype=np.intp)
-    turns = _TURNS_RAD if tolerance.is_for_cutting else []
-    ways = _along_bisectors(corners, rest, turns, cutter.radius_mm)
-    found |= _plunged(ways, corners, cutter.radius_mm, tolerance)
-    return [
-        found[i] if i in found else _led_over(corners, i, cutter.radius_mm, tolerance)
-        for i in range(len(corners.residues))
-    ]
+        ways, _ = _best(ways, _areas(ways, corners, radius))
+    rest = np.setdiff1d(every, ways.target)
+    ways = ways.joined(_along_bisectors(corners, rest, half, radius, tolerance))
+    found = _plunged(ways, corners, radius, tolerance)
+    sweeps = [found[i] if i in found else _led_over(corners, i, radius, tolerance) for i in every.tolist()]
+    return sweeps, _touched(corners, found, half)
+
+
+def _touched(corners: _Corners, found: dict[int, Sweep], half: Region) -> Shapes:
+    """The part of the half near each corner, clipped anew where a shared way leaves the box."""
+    near, which = corners.near.copy(), np.array(list(found), dtype=np.intp)
+    bounds = shapely.bounds([sweep.swept.shape for sweep in found.values()]).reshape(-1, 4)
+    low, high = corners.boxes[which, :2], corners.boxes[which, 2:]
+    outside = ((bounds[:, :2] < low) | (bounds[:, 2:] > high)).any(axis=1)
+    near[which[outside]] = clipped(half, bounds[outside])
+    return near
 
 
 def _plunged(ways: Ways, corners: _Corners, radius: float, tolerance: Tolerance) -> dict[int, Sweep]:
     """The sweep of the way for each corner that has one.
 
-    A plunge may miss a vertex by half a micrometre and its chords by another quarter: less than counts.
+    A plunge may miss a vertex by half a micrometre and its chords by another quarter: less than counts. What
+    shares a way is cleared by one plunge, as long as the longest of them.
     """
-    ends = ways.ends(plunge_lengths(ways, corners.targets, radius))
-    steps = quad_segments(radius, tolerance.arc_mm)
-    lines = shapely.linestrings(np.stack([ways.origins, ends], axis=1))
-    stadiums = Region.each(np.asarray(shapely.buffer(lines, radius, quad_segs=steps)))
+    lines = np.unique(np.hstack([ways.origins, ways.units]), axis=0, return_inverse=True)[1]
+    longest = np.zeros(len(lines))
+    np.maximum.at(longest, lines, plunge_lengths(ways, corners.targets, radius))
+    lengths = longest[lines]
+    stadiums = Region.each(stadiums_along(ways, lengths, radius, tolerance))
     return {
         i: Sweep(stadium, _pair(start), _pair(end), True, _pair(corners.corners[i]))
-        for i, stadium, start, end in zip(ways.target.tolist(), stadiums, ways.origins, ends, strict=True)
+        for i, stadium, start, end in zip(
+            ways.target.tolist(), stadiums, ways.origins, ways.ends(lengths), strict=True
+        )
     }
 
 
-def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radius: float) -> Ways:
+def _along_bisectors(
+    corners: _Corners, which: Numbers, half: Region, radius: float, tolerance: Tolerance
+) -> Ways:
     """The best way into each of these corners: towards the corner or its middle, then turned bit by bit.
 
     A channel is also entered along its middle. A corner that none of the straight ways covers gets a fan of
-    them.
+    them. A way that several share is not turned: what is good for one would not be for the others.
     """
     starts, feet = corners.starts[which], corners.feet[which]
     aims, middles = corners.corners[which], corners.middles[which]
@@ -216,10 +240,13 @@ def _along_bisectors(corners: _Corners, which: Numbers, turns: list[float], radi
     if len(missed.target):
         fan = _turned(missed, *_FAN_RAD)
         best, least = _best(best.joined(fan), np.hstack([least, _areas(fan, corners, radius)]))
-    for turn in turns:
+    best, are_shared = with_shared_ways(best, corners.targets, half, radius, tolerance)
+    shared, alone = best.chosen(np.flatnonzero(are_shared)), np.flatnonzero(~are_shared)
+    best, least = best.chosen(alone), least[alone]
+    for turn in _TURNS_RAD if tolerance.is_for_cutting else []:
         fan = _turned(best, turn)
         best, least = _best(best.joined(fan), np.hstack([least, _areas(fan, corners, radius)]))
-    return best
+    return best.joined(shared)
 
 
 def _turned(ways: Ways, *angles: float) -> Ways:
