@@ -13,7 +13,7 @@ import itertools
 import numpy as np
 import pytest
 from numpy.typing import NDArray
-from PySide6.QtGui import QFontMetricsF
+from PySide6.QtGui import QFont, QFontMetricsF
 from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
@@ -254,6 +254,16 @@ def test_a_widget_finds_the_theme_that_was_applied(qtbot: QtBot, qapp: QApplicat
     for which in (Theme.DARK, Theme.LIGHT):
         theme.apply(qapp, which)
         assert theme.tokens_of(button) is theme.tokens(which)
+
+
+def test_a_hyphen_in_a_word_is_no_wider_than_usual(qtbot: QtBot, qapp: QApplication) -> None:
+    theme.apply(qapp, Theme.LIGHT)
+    usual = QFont(theme.font(theme.READING))
+    usual.clearFeatures()
+    word = "tap-in"
+    assert QFontMetricsF(theme.font(theme.READING)).horizontalAdvance(word) == pytest.approx(
+        QFontMetricsF(usual).horizontalAdvance(word), abs=0.1
+    )
 
 
 def test_figures_have_equal_width(qtbot: QtBot, qapp: QApplication) -> None:
