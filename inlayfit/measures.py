@@ -105,7 +105,7 @@ def at(place_mm: Sequence[float]) -> Measure:
 
 def point(place_mm: Sequence[float], form: str = ".2f") -> Measure:
     """A place in a drawing, such as "(12.50, -3.00) mm"."""
-    x, y = (format(float(value), form) for value in place_mm)
+    x, y = (_formed(value, form) for value in place_mm)
     return Measure(f"({x}, {y}) mm", Kind.POINT, (float(place_mm[0]), float(place_mm[1])))
 
 
@@ -120,6 +120,12 @@ def area(mm2: float) -> Measure:
     return Measure(f"{_number(mm2, '.2f')} mm²", Kind.AREA, (float(mm2),))
 
 
+def _formed(value: float, form: str) -> str:
+    """A number in a format, never −0."""
+    number = format(float(value), form)
+    return number if number.strip("-0.,") else number.removeprefix("-")
+
+
 def _number(value: float, form: str) -> str:
-    number = format(value, form)
+    number = _formed(value, form)
     return f"{MINUS}{number[1:]}" if number.startswith("-") else number
