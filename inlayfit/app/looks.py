@@ -20,11 +20,11 @@ QMenuBar {{ background: {window}; padding: 0 12px; }}
 #strip {{ border-top: 1px solid {hairline}; }}
 #rule {{ background: {hairline}; border: none; }}
 QToolButton#over {{ background: {panel}; color: {text}; border: 1px solid {edge};
-  border-radius: {radius}px; padding: 3px 4px 3px 8px; min-height: 18px; }}
+  border-radius: {radius}px; padding: 3px 1px 3px 11px; min-height: 18px; }}
 QToolButton#over:hover {{ background: {hover}; }}
 QToolButton#over:checked {{ background: {accent_soft}; border-color: {focus}; border-bottom-width: 3px;
   padding-bottom: 1px; }}
-QToolButton#over:focus {{ border: 2px solid {focus}; padding: 2px 3px 2px 7px; }}
+QToolButton#over:focus {{ border: 2px solid {focus}; padding: 2px 0 2px 10px; }}
 QPushButton#recent {{ min-height: 72px; max-height: 72px; padding: 0; border: none; }}
 #row {{ border-bottom: 1px solid {hairline}; }}
 #card {{ background: {canvas}; border: 1px solid {hairline}; border-radius: 6px; }}

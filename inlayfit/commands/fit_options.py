@@ -70,7 +70,7 @@ _ERRORS = (
     _Value("--runout", "E", "total reading of a dial gauge on the turning cutter"),
     _Value("--repeatability", "E", "± with which the width of one half comes out again"),
     _Value("--thickness-varies", "E", "± of the stock's thickness, for walls that lean"),
-    _Value("--temperature-varies", "N", "± in kelvin"),
+    _Value("--temperature-varies", "K", "± in kelvin"),
     _Value("--expansion-difference", "N", "plug less host, per kelvin"),
 )
 _READINGS = (_Value("--reading-repeats", "E", "± with which one reading comes out again"),)

@@ -252,10 +252,17 @@ def set_facing(state: State, facing: Facing) -> Edit:
     return Edit(after, Worded("Cut face up") if facing is Facing.UP else Worded("Cut face down"))
 
 
+_SHOWN_IN = {
+    Unit.MM: Worded("Show lengths in millimetres"),
+    Unit.INCH: Worded("Show lengths in inches"),
+    Unit.THOU: Worded("Show lengths in thou"),
+}
+
+
 def set_unit(state: State, unit: Unit) -> Edit:
     """Show lengths in another unit; nothing else changes."""
     after = state if unit is state.unit else replace(state, unit=unit)
-    return Edit(after, Worded("Show lengths in {unit}", unit=unit.symbol))
+    return Edit(after, _SHOWN_IN.get(unit, Worded("Show lengths in {unit}", unit=unit.symbol)))
 
 
 def replace_outlines(state: State, imported: Imported, *, template: Fitting) -> Edit:

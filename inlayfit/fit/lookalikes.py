@@ -58,7 +58,7 @@ def orientation_sentence(ways: Orientations) -> str:
         return "round: any turn looks the same" + ("" if _needs_mark(ways) else " and goes in")
     if not ways.lookalikes:
         return "goes in one way only, and looks it"
-    words = [motion_words(way) for way in sorted(ways.lookalikes, key=lambda way: way.angle_rad)][:4]
+    words = [motion_words(way) for way in sorted(ways.lookalikes, key=_reading_order)][:4]
     more = f" and {len(ways.lookalikes) - 4} more" if len(ways.lookalikes) > 4 else ""
     end = "some do not go in: mark it" if _needs_mark(ways) else "and goes in"
     return (
@@ -66,6 +66,11 @@ def orientation_sentence(ways: Orientations) -> str:
         if _needs_mark(ways)
         else (f"looks the same {', '.join(words)}{more}, {end}")
     )
+
+
+def _reading_order(way: Orientation) -> tuple[int, bool]:
+    """By the angle as it is said, and turned before flipped: like plugs then read alike."""
+    return round(math.degrees(way.angle_rad)) % 360, way.motion is not Motion.TURNED
 
 
 def _needs_mark(ways: Orientations) -> bool:

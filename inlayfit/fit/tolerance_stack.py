@@ -373,15 +373,11 @@ def _cutter_clause(
 ) -> Worded:
     measured, nominal = entry(measured_mm, unit), entry(nominal_mm, unit)
     if change_mm == 0:
-        return Worded(
-            "The cutter measures {measured} for {nominal}: nothing changes",
-            measured=measured,
-            nominal=nominal,
-        )
+        return Worded("The cutter measures {measured}, as reckoned with: nothing changes", measured=measured)
     smaller = change_mm < 0
     whole = Worded("the whole error") if cuts is CutBy.BOTH else Worded("half the error")
     return Worded(
-        "The cutter measures {measured} for {nominal}: {effect}, and the clearance per side "
+        "The cutter measures {measured}, not {nominal}: {effect}, and the clearance per side "
         "{falls} by {whole}, "
         "{amount}",
         measured=measured,

@@ -10,8 +10,8 @@ from inlayfit.measures import point
 from inlayfit.wording import Worded
 
 _WARN, _NOTE = Severity.WARN, Severity.NOTE
-_CONVERT = Worded("Convert it to lines in the drawing program and save again if it should be cut.")
-_NOTHING = Worded("Nothing to do, unless it should be cut: then draw it as lines.")
+_CONVERT = Worded("Convert what should be cut to lines in the drawing program, and save again.")
+_NOTHING = Worded("Draw as lines what should be cut; else there is nothing to do.")
 _SHOW = Worded("Show the layer in the drawing program, or choose it here, if it should be cut.")
 
 KINDS: dict[str, tuple[Severity, Worded, Worded, Worded]] = {
@@ -67,13 +67,13 @@ KINDS: dict[str, tuple[Severity, Worded, Worded, Worded]] = {
         _WARN,
         Worded("element without size or with impossible numbers"),
         Worded("elements without size or with impossible numbers"),
-        Worded("Delete it, or draw it again if something is missing."),
+        Worded("Draw again what is missing, or delete what has no size."),
     ),
     "coordinate-huge": (
         _WARN,
         Worded("element too far away to be meant"),
         Worded("elements too far away to be meant"),
-        Worded("Delete it, or move it back near the drawing."),
+        Worded("Delete what is not meant, or move it back near the drawing."),
     ),
     "tilted": (
         _WARN,

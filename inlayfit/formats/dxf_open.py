@@ -216,15 +216,12 @@ def _recovered(data: bytes, path: Path, lines: int) -> tuple[DxfDocument, list[F
     except _BROKEN as error:
         raise NotADrawingError(broken, path=path) from error
     flaws = len(auditor.fixes) + len(auditor.errors)
+    mended: str = Worded(" ({flaws} flaws mended)", flaws=flaws) if flaws else ""
+    mended = Worded(" (one flaw mended)") if flaws == 1 else mended
     message = (
-        Worded(
-            "The file ends in the middle; what could be read was recovered ({flaws} flaws mended).",
-            flaws=flaws,
-        )
+        Worded("The file ends in the middle; what could be read was recovered{mended}.", mended=mended)
         if cut_off
-        else Worded(
-            "The file is damaged; what could be read was recovered ({flaws} flaws mended).", flaws=flaws
-        )
+        else Worded("The file is damaged; what could be read was recovered{mended}.", mended=mended)
     )
     remedy = Worded("Check that nothing is missing, or save it again from the drawing program.")
     return document, [Finding("file-damaged", Severity.WARN, message, remedy, fixed=not cut_off)]

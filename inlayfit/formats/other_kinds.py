@@ -19,10 +19,17 @@ _OTHERS: tuple[tuple[bytes, Worded], ...] = (
     (b"<html", Worded("a web page")),
 )
 
+_PROJECT = b'"format": "inlayfit project"'
+
 
 def why_no_drawing(data: bytes, name: str) -> Worded:
     """One sentence about a file that is no drawing: what it is, as far as known, and what to do."""
     start = data.lstrip(b"\xef\xbb\xbf \t\r\n")
+    if _PROJECT in start[:80]:
+        return Worded(
+            "“{name}” is a project of this program; open it in the window, or name the drawing it holds.",
+            name=name,
+        )
     for mark, what in _OTHERS:
         if start[: len(mark)].lower() == mark.lower():
             return Worded("“{name}” is {what}; save the drawing as DXF or SVG.", name=name, what=what)

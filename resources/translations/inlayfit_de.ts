@@ -950,6 +950,18 @@
    <translation>{half} {name} nennen</translation>
   </message>
   <message>
+   <source>Show lengths in millimetres</source>
+   <translation>Längen in Millimetern zeigen</translation>
+  </message>
+  <message>
+   <source>Show lengths in inches</source>
+   <translation>Längen in Zoll zeigen</translation>
+  </message>
+  <message>
+   <source>Show lengths in thou</source>
+   <translation>Längen in Thou zeigen</translation>
+  </message>
+  <message>
    <source>Open {name}</source>
    <translation>{name} öffnen</translation>
   </message>
@@ -1026,10 +1038,6 @@
    <translation>Aufbau ändern</translation>
   </message>
   <message>
-   <source>Show lengths in {unit}</source>
-   <translation>Längen in {unit} zeigen</translation>
-  </message>
-  <message>
    <source>Read the drawing in {unit}</source>
    <translation>Zeichnung in {unit} lesen</translation>
   </message>
@@ -1068,6 +1076,10 @@
   <message>
    <source>Cut face down</source>
    <translation>Mit Sichtseite unten schneiden</translation>
+  </message>
+  <message>
+   <source>Show lengths in {unit}</source>
+   <translation>Längen in {unit} zeigen</translation>
   </message>
   <message>
    <source>nothing</source>
@@ -2410,8 +2422,8 @@
    <translation>die Einlage wird kleiner</translation>
   </message>
   <message>
-   <source>The cutter measures {measured} for {nominal}: {effect}, and the clearance per side {falls} by {whole}, {amount}</source>
-   <translation>Der Fräser misst {measured} statt {nominal}: {effect}, und das Spiel je Seite {falls} um {whole}, {amount}</translation>
+   <source>The cutter measures {measured}, not {nominal}: {effect}, and the clearance per side {falls} by {whole}, {amount}</source>
+   <translation>Der Fräser misst {measured}, nicht {nominal}: {effect}, und das Spiel je Seite {falls} um {whole}, {amount}</translation>
   </message>
   <message>
    <source>temperature</source>
@@ -2422,8 +2434,8 @@
    <translation>beide Hälften</translation>
   </message>
   <message>
-   <source>The cutter measures {measured} for {nominal}: nothing changes</source>
-   <translation>Der Fräser misst {measured} statt {nominal}: Nichts ändert sich</translation>
+   <source>The cutter measures {measured}, as reckoned with: nothing changes</source>
+   <translation>Der Fräser misst {measured}, wie gerechnet: Nichts ändert sich</translation>
   </message>
   <message>
    <source>the whole error</source>
@@ -2518,12 +2530,12 @@
    <translation>Der Wert „{name}“ muss mindestens 0 sein; geben Sie eine Länge wie 2 mm ein.</translation>
   </message>
   <message>
-   <source>Convert it to lines in the drawing program and save again if it should be cut.</source>
-   <translation>Wandeln Sie es im Zeichenprogramm in Linien um und speichern Sie neu, wenn es geschnitten werden soll.</translation>
+   <source>Convert what should be cut to lines in the drawing program, and save again.</source>
+   <translation>Wandeln Sie, was geschnitten werden soll, im Zeichenprogramm in Linien um und speichern Sie neu.</translation>
   </message>
   <message>
-   <source>Nothing to do, unless it should be cut: then draw it as lines.</source>
-   <translation>Nichts zu tun, außer es soll geschnitten werden: Dann zeichnen Sie es als Linien.</translation>
+   <source>Draw as lines what should be cut; else there is nothing to do.</source>
+   <translation>Zeichnen Sie als Linien, was geschnitten werden soll; sonst ist nichts zu tun.</translation>
   </message>
   <message>
    <source>Show the layer in the drawing program, or choose it here, if it should be cut.</source>
@@ -2618,6 +2630,10 @@
    <translation>Elemente ohne Größe oder mit unmöglichen Zahlen</translation>
   </message>
   <message>
+   <source>Draw again what is missing, or delete what has no size.</source>
+   <translation>Zeichnen Sie neu, was fehlt, oder löschen Sie, was keine Größe hat.</translation>
+  </message>
+  <message>
    <source>element too far away to be meant</source>
    <translation>Element, das zu weit weg liegt, um gemeint zu sein</translation>
   </message>
@@ -2626,8 +2642,8 @@
    <translation>Elemente, die zu weit weg liegen, um gemeint zu sein</translation>
   </message>
   <message>
-   <source>Delete it, or move it back near the drawing.</source>
-   <translation>Löschen Sie es, oder rücken Sie es zur Zeichnung zurück.</translation>
+   <source>Delete what is not meant, or move it back near the drawing.</source>
+   <translation>Löschen Sie, was nicht gemeint ist, oder rücken Sie es zur Zeichnung zurück.</translation>
   </message>
   <message>
    <source>element that does not lie flat; it is seen from above</source>
@@ -2746,12 +2762,20 @@
    <translation>Prüfen Sie, ob nichts fehlt, oder speichern Sie die Datei im Zeichenprogramm noch einmal.</translation>
   </message>
   <message>
-   <source>The file ends in the middle; what could be read was recovered ({flaws} flaws mended).</source>
-   <translation>Die Datei endet mittendrin; was lesbar war, wurde gerettet ({flaws} Fehler behoben).</translation>
+   <source> ({flaws} flaws mended)</source>
+   <translation> ({flaws} Fehler behoben)</translation>
   </message>
   <message>
-   <source>The file is damaged; what could be read was recovered ({flaws} flaws mended).</source>
-   <translation>Die Datei ist beschädigt; was lesbar war, wurde gerettet ({flaws} Fehler behoben).</translation>
+   <source> (one flaw mended)</source>
+   <translation> (ein Fehler behoben)</translation>
+  </message>
+  <message>
+   <source>The file ends in the middle; what could be read was recovered{mended}.</source>
+   <translation>Die Datei endet mittendrin; was lesbar war, wurde gerettet{mended}.</translation>
+  </message>
+  <message>
+   <source>The file is damaged; what could be read was recovered{mended}.</source>
+   <translation>Die Datei ist beschädigt; was lesbar war, wurde gerettet{mended}.</translation>
   </message>
   <message>
    <source>“{name}” changed while it was read; wait until it is saved, then open it again.</source>
@@ -2970,6 +2994,10 @@
    <translation>eine Webseite</translation>
   </message>
   <message>
+   <source>“{name}” is a project of this program; open it in the window, or name the drawing it holds.</source>
+   <translation>„{name}“ ist ein Projekt dieses Programms; öffnen Sie es im Fenster, oder nennen Sie die Zeichnung, aus der es ist.</translation>
+  </message>
+  <message>
    <source>“{name}” is {what}; save the drawing as DXF or SVG.</source>
    <translation>„{name}“ ist {what}; speichern Sie die Zeichnung als DXF oder SVG.</translation>
   </message>
@@ -3164,6 +3192,10 @@
   <message>
    <source>Nothing to do, or delete it.</source>
    <translation>Nichts zu tun, oder löschen Sie es.</translation>
+  </message>
+  <message>
+   <source>Delete it, or move it back near the drawing.</source>
+   <translation>Löschen Sie es, oder rücken Sie es zur Zeichnung zurück.</translation>
   </message>
   <message>
    <source>Draw the missing part again, or delete the reference.</source>

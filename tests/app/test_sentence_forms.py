@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QCursor
+from PySide6.QtGui import QCursor, QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
+from pytestqt.qtbot import QtBot
 
 from inlayfit.app.panels.sentence_box import FormBox, SentenceBox
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.window import MainWindow
+from inlayfit.document import edits
 
 pytestmark = pytest.mark.qt_log_ignore("This plugin does not support")
 
@@ -66,6 +68,23 @@ def test_a_box_is_not_lit_after_its_menu_when_the_mouse_went_elsewhere(open_disc
         assert not box.underMouse()
 
 
+def test_the_unit_is_not_lit_after_its_menu_when_the_mouse_went_elsewhere(open_discs: MainWindow) -> None:
+    QCursor.setPos(open_discs.mapToGlobal(QPoint(5, 5)))
+    button = open_discs.strip.unit_button
+    button.setAttribute(Qt.WidgetAttribute.WA_UnderMouse)
+    button.menu().aboutToHide.emit()
+    assert not button.underMouse()
+
+
+@pytest.mark.parametrize("place", ["allowance", "plug_cutter", "seat"])
+def test_the_label_of_a_row_stands_in_the_middle_of_its_box(open_discs: MainWindow, place: str) -> None:
+    box, length = _opened(open_discs, place)
+    label = box.popup.form.labelForField(length)
+    assert label is not None
+    assert abs(label.geometry().center().y() - length.geometry().center().y()) <= 1
+    box.popup.close()
+
+
 def test_a_form_is_as_high_as_its_rows_and_makes_room_for_what_a_length_means(
     open_discs: MainWindow,
 ) -> None:
@@ -82,3 +101,15 @@ def test_a_form_is_as_high_as_its_rows_and_makes_room_for_what_a_length_means(
     QTest.keyClick(length, Qt.Key.Key_Escape)
     assert popup.height() == usual
     popup.close()
+
+
+@pytest.mark.parametrize("unit", ["unit_mm", "unit_inch", "unit_thou"])
+@pytest.mark.parametrize("mm", [-0.017, -0.0381, 4.999])
+def test_the_clearance_in_the_sentence_is_never_clipped(
+    open_discs: MainWindow, qtbot: QtBot, unit: str, mm: float
+) -> None:
+    open_discs.actions_by_name[unit].trigger()
+    open_discs.session.do(lambda state: edits.set_clearance(state, mm))
+    field = open_discs.sentence.clearance_box.lineEdit()
+    words = QFontMetricsF(field.font()).horizontalAdvance(field.text())
+    qtbot.waitUntil(lambda: field.width() >= words + field.textMargins().left(), timeout=2_000)

@@ -118,3 +118,9 @@ def test_corners_of_both_halves_are_said_in_one_breath(pocket: Relief, plug: Rel
     edit: Edit = edits.set_corners(_two_circles(), pocket=pocket, plug=plug)
     assert edits.corner_words(pocket=pocket, plug=plug) == words
     assert edit.text == f"Set corners to {words}"
+
+
+def test_an_edit_of_the_unit_is_said_in_a_word() -> None:
+    """Beside a word, the sign of inches reads like a slip: “in in”."""
+    edit = edits.set_unit(State(), Unit.INCH)
+    assert str(edit.text) == "Show lengths in inches"

@@ -205,6 +205,7 @@ def test_one_half_cut_costs_half_the_error() -> None:
     assert "plug comes out big" in cutter_error_effect(5.95, 6.0, CutBy.PLUG).sentence
     assert "pocket comes out big" in cutter_error_effect(3.02, 3.0, CutBy.POCKET).sentence
     assert "nothing changes" in cutter_error_effect(3.0, 3.0).sentence
+    assert "measures 3.15 mm, not 3.175 mm" in cutter_error_effect(3.15, 3.175).sentence
     assert " in" in cutter_error_effect(3.15, 3.175, unit=Unit.INCH).sentence
 
 

@@ -138,6 +138,7 @@ class ExportPage(QDialog):
         self.write_button = buttons.addButton(self.tr("&Write"), QDialogButtonBox.ButtonRole.AcceptRole)
         buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
         self.write_button.setDefault(True)
+        self.write_button.setProperty("step", "next")
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         row = QHBoxLayout()

@@ -18,6 +18,7 @@ def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
     words = QLabel(label)
     words.setBuddy(control)
     words.setMinimumWidth(LABEL_PX)
+    words.setMinimumHeight(control.sizeHint().height())
     note = muted_label(why, wraps=True)
     column = QVBoxLayout()
     column.setSpacing(2)

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import math
 import re
+from collections.abc import Iterable
 from html import escape, unescape
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QCoreApplication, Qt, QUrl
+from PySide6.QtCore import QByteArray, QCoreApplication, QKeyCombination, Qt, QUrl
 from PySide6.QtGui import QGuiApplication, QImage, QKeySequence, QPainter
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
@@ -82,6 +84,8 @@ _PICTURES: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Which pictures of resources/maths stand below which line, by how the line begins."""
 _PICTURE_PX = 420
+_PAGE_PX = 720
+"""The widest and highest page."""
 PICTURE_WORDS = (
     "cutter",
     "As cut: drawn (dashed), reached (light), left over (dark)",
@@ -130,7 +134,17 @@ class TextPage(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(self.text, 1)
         column.addWidget(buttons)
-        self.resize(720, 720)
+        self._fit_words()
+
+    def _fit_words(self) -> None:
+        """As large as the words need, up to a page that is scrolled."""
+        words, frame = self.text.document(), 2 * self.text.frameWidth()
+        words.setTextWidth(_PAGE_PX)
+        wide = min(_PAGE_PX, math.ceil(words.idealWidth()) + frame + 8)
+        words.setTextWidth(wide - frame)
+        high = math.ceil(words.size().height()) + frame + 8
+        around = self.sizeHint() - self.text.sizeHint()
+        self.resize(wide + around.width(), min(_PAGE_PX, high + around.height()))
 
 
 def _tr(text: str) -> str:
@@ -192,8 +206,19 @@ def shortcuts_html() -> str:
 
 
 def _keys(command: Command) -> str:
-    sequences = key_sequences(command)
-    return ", ".join(s.toString(QKeySequence.SequenceFormat.NativeText) for s in sequences)
+    return said_keys(key_sequences(command))
+
+
+def said_keys(sequences: Iterable[QKeySequence]) -> str:
+    """In words; without those that no usual keyboard has, which some desktops bind as well."""
+    form = QKeySequence.SequenceFormat.NativeText
+    return ", ".join(s.toString(form) for s in sequences if _is_on_keyboards(s))
+
+
+def _is_on_keyboards(sequence: QKeySequence) -> bool:
+    """Whether keyboards have this key; F13 and up, and keys named Open or Undo after them, are bound too."""
+    combination: QKeyCombination = sequence[0]  # type: ignore[index]  # the stubs leave it out
+    return int(combination.key()) < int(Qt.Key.Key_F13)
 
 
 def _table(title: str, rows: list[tuple[str, str]]) -> str:

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from math import ceil
 
 from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
@@ -39,7 +41,12 @@ from inlayfit.document.sentence import PATTERN, overall_words, parts, sentence, 
 from inlayfit.document.state import Facing, Fitting, HalfName, StackNumbers, State
 from inlayfit.fit.feel import SEED_ZONES, Feel
 from inlayfit.fit.spec import LARGEST_CLEARANCE_MM, Half, HalfState, Relief
+from inlayfit.units import Unit, format_length
 
+_USUAL_MM = 0.25
+"""A clearance with as many figures as any on the ruler, in every unit."""
+_ROUND_LENGTH_PX = 27
+"""Beside the text of a box for a length: its margins and its arrows."""
 _CORNERS: tuple[tuple[Relief, Relief, str], ...] = (
     (Relief.ROUNDED, Relief.ROUNDED, "Both halves get corners that both cutters can reach."),
     (
@@ -227,8 +234,6 @@ class SentenceBar(QWidget):
             )
         )
         box.set_limits_mm(-LARGEST_CLEARANCE_MM, LARGEST_CLEARANCE_MM)
-        box.setMinimumWidth(124)
-        box.setMaximumWidth(124)
         box.length_edited.connect(lambda mm: self._do(lambda s: edits.set_clearance(s, mm)))
         self._overall.setFont(theme.font(theme.TypeSize(SENTENCE_PX, theme.SENTENCE.weight)))
         return box
@@ -374,6 +379,15 @@ class SentenceBar(QWidget):
         self._overall.say(overall_words(lead.spec.clearance_mm, state.unit))
         self._overall.setEnabled(False)
         self.clearance_box.set_length(lead.spec.clearance_mm)
+        self._widen_clearance(state.unit)
+
+    def _widen_clearance(self, unit: Unit) -> None:
+        """As wide as the unit's usual figures, so that no drag moves the words behind; more if need be."""
+        box = self.clearance_box
+        metrics = QFontMetricsF(box.font())
+        usual = format_length(-_USUAL_MM, unit, decimals=unit.entry_decimals)
+        widest = max(metrics.horizontalAdvance(text) for text in (usual, box.shown_text()))
+        box.setFixedWidth(ceil(widest) + _ROUND_LENGTH_PX)
 
     def _show(self, state: State) -> None:
         lead = state.lead or template_fitting(self._session.settings, Half.POCKET)
@@ -386,6 +400,7 @@ class SentenceBar(QWidget):
         self._overall.setEnabled(state.lead is not None and not self._session.is_stale)
         self.clearance_box.set_unit(state.unit)
         self.clearance_box.set_length(lead.spec.clearance_mm)
+        self._widen_clearance(state.unit)
         self._mark_choices(lead)
         if state.lead is not None:
             self._offer_corners(lead)

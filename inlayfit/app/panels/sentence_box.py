@@ -11,7 +11,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from PySide6.QtCore import QPoint, QSize, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QAction, QActionGroup, QCursor, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QAction, QActionGroup, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QFormLayout,
@@ -26,6 +26,8 @@ from PySide6.QtWidgets import (
 from inlayfit.app import theme
 from inlayfit.app.keyboard import open_menu
 from inlayfit.app.widgets.length_box import LengthBox
+from inlayfit.app.widgets.lettering import centre_labels
+from inlayfit.app.widgets.under_mouse import look_for_mouse
 
 SENTENCE_PX = 18
 """Lettering of the sentence; with it the sample fits two lines of a window 1440 wide."""
@@ -91,10 +93,8 @@ class SentenceBox(QToolButton):
             self.click()
 
     def look_for_mouse(self) -> None:
-        """See anew whether the mouse is above: Qt does not tell when it left while a menu was open."""
-        over = self.rect().contains(self.mapFromGlobal(QCursor.pos()))
-        self.setAttribute(Qt.WidgetAttribute.WA_UnderMouse, over)
-        self.update()
+        """See anew whether the mouse is above, after a menu."""
+        look_for_mouse(self)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         look = theme.tokens_of(self)
@@ -286,6 +286,7 @@ class FormBox(SentenceBox):
         popup.left_refused.connect(self.left_refused)
         popup.closed.connect(self.look_for_mouse)
         self._fill = self._make(popup.form)
+        centre_labels(popup.form)
         return popup
 
     def ask_for_length(self) -> None:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app.panels.elided import ElidedLabel
+from inlayfit.app.widgets.under_mouse import look_for_mouse
 from inlayfit.units import Unit
 
 _NOTICE_MS = 6000
@@ -137,5 +138,6 @@ class StatusStrip(QWidget):
             group.addAction(action)
             action.triggered.connect(lambda _=False, u=unit: self.unit_asked.emit(u))
             self._unit_actions.append((action, unit))
+        menu.aboutToHide.connect(lambda: look_for_mouse(button))
         button.setMenu(menu)
         return button

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QLabel
+from PySide6.QtWidgets import QFormLayout, QFrame, QLabel
 
 from inlayfit.app import theme
 
@@ -28,3 +28,13 @@ def thin_rule() -> QFrame:
     line.setObjectName("rule")
     line.setFixedHeight(1)
     return line
+
+
+def centre_labels(form: QFormLayout) -> None:
+    """Set the label of each row in the middle of its box; a form would set it a little higher."""
+    for row in range(form.rowCount()):
+        label = form.itemAt(row, QFormLayout.ItemRole.LabelRole)
+        box = form.itemAt(row, QFormLayout.ItemRole.FieldRole)
+        words = None if label is None else label.widget()
+        if words is not None and box is not None:
+            words.setMinimumHeight(box.sizeHint().height())

@@ -10,11 +10,13 @@ from pathlib import Path
 import ezdxf.filemanagement
 import pytest
 from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.pages import prompts
 from inlayfit.app.pages.export_page import ExportPage, ExportWish
+from inlayfit.app.pages.help_pages import TextPage, about_html, guide_html, said_keys
 from inlayfit.app.pages.prompts import export_wish
 from inlayfit.app.pages.reading_page import ReadingPage
 from inlayfit.app.pages.size_page import SizePage
@@ -260,6 +262,30 @@ def test_what_was_not_touched_stays_as_the_fit_suggests(qtbot: QtBot, tmp_path: 
     page = export_page(qtbot, tmp_path)
     page.write_button.click()
     assert page.wish == ExportWish(tmp_path, ExportOptions())
+
+
+def test_writing_is_the_step_that_stands_out(qtbot: QtBot, tmp_path: Path) -> None:
+    page = export_page(qtbot, tmp_path)
+    next_steps = [b for b in page.findChildren(QPushButton) if b.property("step") == "next"]
+    assert next_steps == [page.write_button]
+
+
+def test_a_page_to_read_is_no_larger_than_its_words_need(qtbot: QtBot) -> None:
+    about, guide = TextPage("About", about_html()), TextPage("Guide", guide_html())
+    for page in (about, guide):
+        qtbot.addWidget(page)
+        page.show()
+    assert about.height() < 240
+    assert about.text.verticalScrollBar().maximum() == 0
+    assert guide.height() > 600
+
+
+def test_the_list_of_keys_names_only_keys_that_keyboards_have() -> None:
+    """X11 binds keys of old workstations too (F14 undoes, a key named Open): true, but no help to anybody."""
+    usual = [QKeySequence(text) for text in ("Ctrl+Z", "Shift+F12", "Ctrl+Del", "Ctrl++", "Page Up")]
+    named = [QKeySequence(k) for k in (Qt.Key.Key_F14, Qt.Key.Key_Open, Qt.Key.Key_Exit, Qt.Key.Key_ZoomIn)]
+    assert said_keys([*named, *usual]) == said_keys(usual)
+    assert said_keys(usual).startswith("Ctrl+Z, Shift+F12, Ctrl+Del, Ctrl++")
 
 
 def test_a_folder_that_is_a_file_is_refused(qtbot: QtBot, tmp_path: Path) -> None:
