@@ -33,7 +33,7 @@ from inlayfit.document.ink import (
     stroke_as,
     text_at,
 )
-from inlayfit.fit.classes import GapClass, class_edges, classify
+from inlayfit.fit.classes import GapClass, class_edges, classify, is_even
 from inlayfit.fit.result import FitResult, Spot
 from inlayfit.fit.spec import Half
 from inlayfit.geometry.path import Points
@@ -253,13 +253,27 @@ class _Flag:
 
 
 def _flags(results: Results, layout: _Map) -> list[_Flag]:
+    """The tightest and the loosest place; where the gap is even, one place that says so."""
     tight = [(result, result.gap.tightest[0]) for _, result in results if result.gap.tightest]
     loose = [(result, spot) for _, result in results if (spot := result.gap.loosest) is not None]
     if len(results) > _MOST_FLAGGED:
         tight = sorted(tight, key=lambda pair: pair[1].gap_mm)[:1]
         loose = sorted(loose, key=lambda pair: -pair[1].gap_mm)[:1]
-    flags = [_flag("tightest", result, spot, layout) for result, spot in tight]
-    return flags + [_flag("loosest", result, spot, layout) for result, spot in loose]
+        even = list(results) if all(_has_even_gap(result) for _, result in results) else []
+    else:
+        even = [named for named in results if _has_even_gap(named[1])]
+    kept = {id(result) for _, result in even}
+    flags = [
+        _flag("even all round" if id(result) in kept else "tightest", result, spot, layout)
+        for result, spot in tight
+    ]
+    uneven = [(result, spot) for result, spot in loose if id(result) not in kept]
+    return flags + [_flag("loosest", result, spot, layout) for result, spot in uneven]
+
+
+def _has_even_gap(result: FitResult) -> bool:
+    gap = result.gap
+    return not gap.is_empty and is_even(gap.min_mm, gap.max_mm, result.spec.clearance_mm)
 
 
 def _flag(word: str, result: FitResult, spot: Spot, layout: _Map) -> _Flag:

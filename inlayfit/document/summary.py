@@ -14,6 +14,7 @@ from inlayfit.document.imports import Imported, Outline
 from inlayfit.finding import Finding, heaviest_first
 from inlayfit.fit.result import FitResult, GapMap, HalfResult
 from inlayfit.fit.spec import HalfSpec, Relief
+from inlayfit.measures import at
 from inlayfit.units import Unit, format_length, format_per_side
 
 _DIGITS = 6
@@ -91,12 +92,11 @@ def counted(count: int, noun: str) -> str:
 def _gap(gap: GapMap) -> str:
     if gap.is_empty:
         return "none to measure"
-    x, y = gap.tightest[0].place_mm if gap.tightest else (float("nan"), float("nan"))
-    at = f" at x {x:.2f}, y {y:.2f}" if gap.tightest else ""
+    place = f" at {at(gap.tightest[0].place_mm)}" if gap.tightest else ""
     mean, widest = (format_length(value, Unit.MM) for value in (gap.mean_mm, gap.max_mm))
     overlap = f"; overlap {gap.overlap_mm2:.2f} mm²" if gap.overlap_mm2 > 0 else ""
     tightest = format_per_side(gap.min_mm, Unit.MM, with_unit=True)
-    return f"tightest {tightest}{at}; mean {mean}, widest {widest}{overlap}"
+    return f"tightest {tightest}{place}; mean {mean}, widest {widest}{overlap}"
 
 
 def _half(spec: HalfSpec, half: HalfResult) -> str:

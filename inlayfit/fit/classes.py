@@ -32,6 +32,8 @@ from inlayfit.fit.result import PROMISED_MM
 Classes: TypeAlias = NDArray[np.intp]
 
 SMALLEST_ON_MM = 0.002
+EVEN_MM = 0.002
+"""Gaps that differ by less are the same: twice what a solved fit is accurate to."""
 SMALLEST_SLACK_MM = 0.010
 ON_SHARE = 0.1
 SLACK_SHARE = 0.5
@@ -63,6 +65,13 @@ def class_edges(clearance_mm: float) -> tuple[float, float, float, float]:
     slack = max(SMALLEST_SLACK_MM, SLACK_SHARE * abs(clearance_mm))
     bites = min(-PROMISED_MM, clearance_mm - on) if clearance_mm >= 0 else clearance_mm - slack
     return bites, clearance_mm - on, clearance_mm + on, clearance_mm + slack
+
+
+def is_even(low_mm: float, high_mm: float, clearance_mm: float) -> bool:
+    """Whether gaps from the lowest to the highest are the same all round, or all as meant."""
+    if high_mm - low_mm < EVEN_MM:
+        return True
+    return bool((classify([low_mm, high_mm], clearance_mm) == GapClass.ON).all())
 
 
 def classify(gaps: ArrayLike, clearance_mm: float) -> Classes:

@@ -4496,6 +4496,10 @@
    <translation>Das Programm endete, ohne zu schließen. Die Projektdatei selbst wurde nicht berührt.</translation>
   </message>
   <message>
+   <source>The program ended without closing. No project file holds this work.</source>
+   <translation>Das Programm endete, ohne zu schließen. Keine Projektdatei enthält diese Arbeit.</translation>
+  </message>
+  <message>
    <source>&amp;Recover</source>
    <translation>&amp;Wiederherstellen</translation>
   </message>

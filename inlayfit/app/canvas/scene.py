@@ -18,7 +18,7 @@ from shapely import MultiPolygon, Polygon
 
 from inlayfit.app.canvas.polylines import ring_lengths
 from inlayfit.app.canvas.view_transform import Box
-from inlayfit.fit.classes import GapClass, classify
+from inlayfit.fit.classes import GapClass, classify, is_even
 from inlayfit.fit.result import FitResult, GapMap, HalfResult, ReliefCut, Spot, WallGap
 from inlayfit.fit.spec import HalfSpec, Relief
 from inlayfit.geometry.path import Points
@@ -26,8 +26,6 @@ from inlayfit.geometry.region import Region
 
 MOST_SPOTS = 24
 """Tight spots that are numbered and walked through; further ones say nothing new."""
-EVEN_MM = 0.002
-"""Gaps that differ by less are the same: twice what a solved fit is accurate to."""
 _LABEL_SHARE = 0.01
 
 
@@ -262,9 +260,7 @@ class FittingScene:
     @property
     def is_even(self) -> bool:
         """Whether the gap is the same all round, or as meant all round: no place stands out."""
-        if self.max_mm - self.min_mm < EVEN_MM:
-            return True
-        return bool((classify([self.min_mm, self.max_mm], self.clearance_mm) == GapClass.ON).all())
+        return is_even(self.min_mm, self.max_mm, self.clearance_mm)
 
     def holds(self, x_mm: float, y_mm: float) -> bool:
         """Whether a point lies in either half."""

@@ -365,7 +365,9 @@ class Documents(QObject):
         others: list[tuple[State, Recovery]] = []
         for recovery in found:
             when = when_words(recovery.written_at)
-            answer = prompts.recovery(self._window, recovery.title or self.tr("untitled work"), when)
+            title, project = recovery.title or self.tr("untitled work"), recovery.project
+            has_project = project is not None and project.exists()
+            answer = prompts.recovery(self._window, title, when, has_project=has_project)
             if answer is Rescue.DISCARD:
                 recovery.discard()
                 continue

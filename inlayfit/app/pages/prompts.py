@@ -107,17 +107,23 @@ def replace_files(parent: QWidget, folder: Path, names: list[str]) -> bool:
     return box.clickedButton() is replace
 
 
-def recovery(parent: QWidget | None, title: str, when: str) -> Rescue:
-    """Asked at the start if an earlier run ended without closing."""
+def recovery(parent: QWidget | None, title: str, when: str, *, has_project: bool) -> Rescue:
+    """Asked at the start if an earlier run ended without closing; both can be shown if a project is there."""
     box = QMessageBox(parent)
     box.setWindowTitle(_tr("Recover work"))
     box.setText(_tr("Unsaved work on “{0}” was found, last changed {1}.").format(title, when))
-    box.setInformativeText(_tr("The program ended without closing. The project file itself was not touched."))
+    box.setInformativeText(
+        _tr("The program ended without closing. The project file itself was not touched.")
+        if has_project
+        else _tr("The program ended without closing. No project file holds this work.")
+    )
     recover = box.addButton(_tr("&Recover"), QMessageBox.ButtonRole.AcceptRole)
     discard = box.addButton(_tr("&Discard"), QMessageBox.ButtonRole.DestructiveRole)
-    both = box.addButton(_tr("Show &both"), QMessageBox.ButtonRole.ActionRole)
+    both = box.addButton(_tr("Show &both"), QMessageBox.ButtonRole.ActionRole) if has_project else None
     box.addButton(_tr("&Later"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(recover)
     box.exec()
-    answers = {recover: Rescue.RECOVER, discard: Rescue.DISCARD, both: Rescue.SHOW_BOTH}
+    answers = {recover: Rescue.RECOVER, discard: Rescue.DISCARD}
+    if both is not None:
+        answers[both] = Rescue.SHOW_BOTH
     return answers.get(box.clickedButton(), Rescue.LATER)  # type: ignore[call-overload, no-any-return]  # buttons are keys

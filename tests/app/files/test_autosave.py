@@ -6,11 +6,14 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.files.autosave import DELAY_MS, Autosave
 from inlayfit.app.pages import prompts
 from inlayfit.app.pages.prompts import Rescue
+from inlayfit.app.pages.prompts import recovery as asked
 from inlayfit.app.session import Session
 from inlayfit.app.window import MainWindow
 from inlayfit.document import edits
@@ -83,7 +86,7 @@ def _left(tmp_path: Path, clearance_mm: float, project: Path | None = None) -> R
 def test_recovery_does_what_was_answered(
     window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, answer: Rescue
 ) -> None:
-    monkeypatch.setattr(prompts, "recovery", lambda *_: answer)
+    monkeypatch.setattr(prompts, "recovery", lambda *_, **__: answer)
     found = _left(tmp_path, 0.066)
     others = window.documents.offer_recovery([found])
     still_there = found.copy.exists()
@@ -96,6 +99,29 @@ def test_recovery_does_what_was_answered(
     else:
         assert window.session.state.is_empty
     assert still_there is (answer is not Rescue.DISCARD)
+
+
+@pytest.mark.parametrize("saved", [True, False])
+def test_both_are_offered_only_where_there_is_a_saved_project_to_show(
+    window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, saved: bool
+) -> None:
+    monkeypatch.setattr(prompts, "recovery", asked)
+    project = tmp_path / "tray.inlayfit"
+    if saved:
+        save_project(discs(), project)
+    offered: list[str] = []
+
+    def look() -> None:
+        box = QApplication.activeModalWidget()
+        assert isinstance(box, QMessageBox)
+        offered.extend(button.text().replace("&", "") for button in box.buttons())
+        offered.append(box.informativeText())
+        box.reject()
+
+    QTimer.singleShot(0, look)
+    window.documents.offer_recovery([_left(tmp_path, 0.066, project if saved else None)])
+    assert ("Show both" in offered) is saved
+    assert ("No project file holds this work." in offered[-1]) is not saved
 
 
 def test_the_old_copy_goes_only_when_there_is_a_new_one(
@@ -112,7 +138,7 @@ def test_the_old_copy_goes_only_when_there_is_a_new_one(
 def test_a_damaged_copy_is_said_in_one_sentence(
     window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(prompts, "recovery", lambda *_: Rescue.RECOVER)
+    monkeypatch.setattr(prompts, "recovery", lambda *_, **__: Rescue.RECOVER)
     found = _left(tmp_path, 0.066)
     found.copy.write_bytes(found.copy.read_bytes()[:-50])
     window.documents.offer_recovery([found])
@@ -126,7 +152,7 @@ def test_the_saved_project_is_not_touched_by_recovery(
     project = tmp_path / "tray.inlayfit"
     save_project(discs(), project)
     before = project.read_bytes()
-    monkeypatch.setattr(prompts, "recovery", lambda *_: Rescue.RECOVER)
+    monkeypatch.setattr(prompts, "recovery", lambda *_, **__: Rescue.RECOVER)
     window.documents.offer_recovery([_left(tmp_path, 0.066, project)])
     assert window.session.project == project
     assert project.read_bytes() == before
