@@ -151,7 +151,7 @@ def press(widget: QWidget | None) -> bool:
     """Press a button as the space bar would, for Enter; False if it is no button that can be pressed."""
     if not isinstance(widget, QAbstractButton) or not widget.isEnabled():
         return False
-    if isinstance(widget, QToolButton) and widget.popupMode() is QToolButton.ToolButtonPopupMode.InstantPopup:
+    if isinstance(widget, QToolButton) and widget.menu() is not None:
         open_menu(widget)
     else:
         widget.click()

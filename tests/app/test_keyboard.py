@@ -14,7 +14,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
-from inlayfit.app.keyboard import takers
+from inlayfit.app.keyboard import press, takers
 from inlayfit.app.pages.settings_page import SettingsPage
 from inlayfit.app.panels.sentence_box import ChoiceBox, FormBox
 from inlayfit.app.session import Session
@@ -408,3 +408,13 @@ def test_work_goes_on_while_a_menu_is_open(open_discs: MainWindow, qtbot: QtBot,
     assert box.menu().isVisible()
     qtbot.waitUntil(lambda: not box.menu().isVisible())
     assert not box.isDown()
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+def test_enter_presses_a_box_with_a_form_as_one_with_a_menu(open_discs: MainWindow) -> None:
+    """Where Enter comes to the window, it goes to what has the keyboard."""
+    box = next(box for box in open_discs.sentence.findChildren(FormBox) if box.isEnabled())
+    pressed: list[bool] = []
+    box.clicked.connect(lambda: pressed.append(True))
+    assert press(box)
+    assert pressed == [True]
