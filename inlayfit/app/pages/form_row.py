@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
-from inlayfit.app.widgets.lettering import muted_label
+from inlayfit.app.widgets.lettering import muted_label, stand_beside
 
 LABEL_PX = 160
 
@@ -18,7 +18,7 @@ def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
     words = QLabel(label)
     words.setBuddy(control)
     words.setMinimumWidth(LABEL_PX)
-    words.setMinimumHeight(control.sizeHint().height())
+    stand_beside(words, control.sizeHint().height())
     note = muted_label(why, wraps=True)
     column = QVBoxLayout()
     column.setSpacing(2)

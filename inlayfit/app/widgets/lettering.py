@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFormLayout, QFrame, QLabel
 
 from inlayfit.app import theme
@@ -36,5 +37,11 @@ def centre_labels(form: QFormLayout) -> None:
         label = form.itemAt(row, QFormLayout.ItemRole.LabelRole)
         box = form.itemAt(row, QFormLayout.ItemRole.FieldRole)
         words = None if label is None else label.widget()
-        if words is not None and box is not None:
-            words.setMinimumHeight(box.sizeHint().height())
+        if isinstance(words, QLabel) and box is not None:
+            stand_beside(words, box.sizeHint().height())
+
+
+def stand_beside(label: QLabel, box_height_px: int) -> None:
+    """Set a label's words in the middle of a box at its side, whatever stands below that box."""
+    label.setAlignment(Qt.AlignmentFlag.AlignTop)
+    label.setContentsMargins(0, max(0, (box_height_px - label.fontMetrics().height()) // 2), 0, 0)

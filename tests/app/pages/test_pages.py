@@ -11,7 +11,7 @@ import ezdxf.filemanagement
 import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QApplication, QDialog, QPushButton
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
 from inlayfit.app.pages import prompts
@@ -268,6 +268,16 @@ def test_writing_is_the_step_that_stands_out(qtbot: QtBot, tmp_path: Path) -> No
     page = export_page(qtbot, tmp_path)
     next_steps = [b for b in page.findChildren(QPushButton) if b.property("step") == "next"]
     assert next_steps == [page.write_button]
+
+
+def test_the_label_of_a_row_stands_beside_the_middle_of_its_box(qtbot: QtBot, tmp_path: Path) -> None:
+    """The row holds a note below its box; the label belongs to the box."""
+    page = export_page(qtbot, tmp_path)
+    for box in (page.halves, page.version, page.folder):
+        label = next(label for label in page.findChildren(QLabel) if label.buddy() is box)
+        words = label.fontMetrics().boundingRect(label.contentsRect(), int(label.alignment()), label.text())
+        middle = label.mapTo(page, words.center()).y()
+        assert abs(middle - box.mapTo(page, box.rect().center()).y()) <= 2
 
 
 def test_a_page_to_read_is_no_larger_than_its_words_need(qtbot: QtBot) -> None:
