@@ -9,7 +9,7 @@ from html import escape, unescape
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QCoreApplication, QKeyCombination, Qt, QUrl
-from PySide6.QtGui import QGuiApplication, QImage, QKeySequence, QPainter
+from PySide6.QtGui import QGuiApplication, QImage, QKeySequence, QPainter, QShowEvent
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
@@ -134,17 +134,22 @@ class TextPage(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(self.text, 1)
         column.addWidget(buttons)
-        self._fit_words()
+        self.resize(_PAGE_PX, _PAGE_PX)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Until now nobody knew how much room the text has."""
+        if not event.spontaneous():
+            self._fit_words()
+        super().showEvent(event)
 
     def _fit_words(self) -> None:
         """As large as the words need, up to a page that is scrolled."""
-        words, frame = self.text.document(), 2 * self.text.frameWidth()
-        words.setTextWidth(_PAGE_PX)
-        wide = min(_PAGE_PX, math.ceil(words.idealWidth()) + frame + 8)
-        words.setTextWidth(wide - frame)
-        high = math.ceil(words.size().height()) + frame + 8
-        around = self.sizeHint() - self.text.sizeHint()
-        self.resize(wide + around.width(), min(_PAGE_PX, high + around.height()))
+        words, around = self.text.document(), self.size() - self.text.viewport().size()
+        words.setTextWidth(_PAGE_PX - around.width())
+        wide = math.ceil(words.idealWidth()) + 1
+        words.setTextWidth(wide)
+        high = math.ceil(words.size().height()) + 1 + around.height()
+        self.resize(wide + around.width() if high < _PAGE_PX else _PAGE_PX, min(_PAGE_PX, high))
 
 
 def _tr(text: str) -> str:

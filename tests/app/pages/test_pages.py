@@ -14,6 +14,7 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QDialog, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
+from inlayfit.app.looks import window_sheet
 from inlayfit.app.pages import prompts
 from inlayfit.app.pages.export_page import ExportPage, ExportWish
 from inlayfit.app.pages.help_pages import TextPage, about_html, guide_html, said_keys
@@ -21,6 +22,7 @@ from inlayfit.app.pages.prompts import export_wish
 from inlayfit.app.pages.reading_page import ReadingPage
 from inlayfit.app.pages.size_page import SizePage
 from inlayfit.app.pages.stations_page import StationsPage
+from inlayfit.app.theme import Theme
 from inlayfit.app.window import MainWindow
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.document.folder_units import unit_for
@@ -284,6 +286,7 @@ def test_a_page_to_read_is_no_larger_than_its_words_need(qtbot: QtBot) -> None:
     about, guide = TextPage("About", about_html()), TextPage("Guide", guide_html())
     for page in (about, guide):
         qtbot.addWidget(page)
+        page.setStyleSheet(window_sheet(Theme.LIGHT))  # it has a padding that the page must know of
         page.show()
     assert about.height() < 240
     assert about.text.verticalScrollBar().maximum() == 0
