@@ -28,7 +28,7 @@ from typing import Any
 from inlayfit.document.atomic import write_atomically
 from inlayfit.document.migrate import CURRENT_VERSION, migrated
 from inlayfit.document.project_json import state_from_json, state_to_json
-from inlayfit.document.project_kind import FORMAT
+from inlayfit.document.project_kind import FORMAT, looks_like_project
 from inlayfit.document.state import State
 from inlayfit.errors import ProjectError, reason_of
 from inlayfit.wording import Worded
@@ -57,9 +57,7 @@ def from_bytes(data: bytes, *, name: str = "This file") -> State:
     try:
         record: Any = json.loads(data, parse_constant=_refuse_constant)
     except (ValueError, RecursionError) as error:
-        raise ProjectError(
-            Worded("{name} is not a project file; open drawings as DXF or SVG.", name=name)
-        ) from error
+        raise _unreadable(data, name) from error
     if not isinstance(record, dict) or record.get("format") != FORMAT:
         raise ProjectError(Worded("{name} is not a project file; open drawings as DXF or SVG.", name=name))
     version = record.get("version")
@@ -78,6 +76,16 @@ def from_bytes(data: bytes, *, name: str = "This file") -> State:
         raise ProjectError(
             Worded("{name} is damaged: {error}; restore an earlier copy.", name=name, error=why)
         ) from error
+
+
+def _unreadable(data: bytes, name: str) -> ProjectError:
+    """What is said of bytes that are no whole record: a project that came to harm, or none at all."""
+    if looks_like_project(data):
+        why = Worded("it ends in the middle, or was changed")
+        return ProjectError(
+            Worded("{name} is damaged: {error}; restore an earlier copy.", name=name, error=why)
+        )
+    return ProjectError(Worded("{name} is not a project file; open drawings as DXF or SVG.", name=name))
 
 
 def save_project(state: State, path: FilePath) -> None:

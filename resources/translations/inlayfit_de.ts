@@ -1478,12 +1478,16 @@
    <translation>Eine Tasche hat {count} Messwerte; behalten Sie die {most} aussagekräftigsten.</translation>
   </message>
   <message>
-   <source>{name} is too large to be a project file; choose a .inlayfit file.</source>
-   <translation>{name} ist zu groß für eine Projektdatei; wählen Sie eine .inlayfit-Datei.</translation>
+   <source>it ends in the middle, or was changed</source>
+   <translation>sie endet mittendrin oder wurde verändert</translation>
   </message>
   <message>
    <source>{name} is not a project file; open drawings as DXF or SVG.</source>
    <translation>{name} ist keine Projektdatei; öffnen Sie Zeichnungen als DXF oder SVG.</translation>
+  </message>
+  <message>
+   <source>{name} is too large to be a project file; choose a .inlayfit file.</source>
+   <translation>{name} ist zu groß für eine Projektdatei; wählen Sie eine .inlayfit-Datei.</translation>
   </message>
   <message>
    <source>{name} does not say which version it is; restore an earlier copy.</source>

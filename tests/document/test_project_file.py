@@ -285,3 +285,10 @@ def test_notes_on_a_drawing_can_still_be_said_in_another_unit_when_reopened(tmp_
     (gap,) = [f.message for f in reopened.findings if f.code == "gap-closed"]
     shown = text_in_unit(gap, Unit.THOU).replace("\N{NO-BREAK SPACE}", " ")
     assert shown == "A gap of 0.2 thou at (1968.5, 787.3) thou was closed."
+
+
+@pytest.mark.parametrize("share", [0.2, 0.5, 0.99])
+def test_a_project_that_is_cut_off_is_called_damaged_and_not_something_else(share: float) -> None:
+    data = to_bytes(State())
+    with pytest.raises(ProjectError, match=r"damaged: it ends in the middle.*; restore an earlier copy\.$"):
+        from_bytes(data[: int(len(data) * share)])

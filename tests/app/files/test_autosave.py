@@ -142,7 +142,7 @@ def test_a_damaged_copy_is_said_in_one_sentence(
     found = _left(tmp_path, 0.066)
     found.copy.write_bytes(found.copy.read_bytes()[:-50])
     window.documents.offer_recovery([found])
-    assert "not a project file" in window.notice.text
+    assert "damaged: it ends in the middle" in window.notice.text
     assert window.session.state.is_empty
 
 
