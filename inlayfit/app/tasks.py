@@ -112,6 +112,12 @@ class LatestTask(QObject):
         if self._running is not None:
             self._running.progress.cancel()
 
+    def finish(self) -> None:
+        """Let what runs end, then stop for good; it does not answer any more."""
+        self._waiting = None
+        self._pool.waitForDone()
+        self.close()
+
     def close(self) -> None:
         """Stop for good and wait until the thread is free."""
         self._closed = True

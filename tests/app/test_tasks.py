@@ -190,3 +190,14 @@ def test_garbage_is_searched_again_once_all_work_has_ended(qtbot: QtBot) -> None
     qtbot.waitUntil(gc.isenabled)
     for task in tasks:
         task.close()
+
+
+def test_what_is_asked_for_is_done_before_a_task_is_finished(task: LatestTask) -> None:
+    """Even if its thread had no time to begin."""
+    done: list[bool] = []
+    task.submit(lambda _progress: done.append(True))
+    task.finish()
+    assert done == [True]
+    task.submit(lambda _progress: done.append(False))
+    task.finish()
+    assert done == [True]

@@ -6,7 +6,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from inlayfit.app.core_words import core_error
-from inlayfit.app.pages.form_row import LABEL_PX
+from inlayfit.app.pages.forms import LABEL_PX
 from inlayfit.app.tasks import LatestTask
 from inlayfit.app.widgets.lettering import muted_label
 from inlayfit.document import desktop_entry
@@ -43,7 +43,7 @@ class DesktopRow(QWidget):
 
     def close_work(self) -> None:
         """Wait for what is being written."""
-        self._task.close()
+        self._task.finish()
 
     def _opens(self) -> Opens:
         try:

@@ -9,7 +9,6 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QDialog,
-    QDialogButtonBox,
     QFormLayout,
     QHBoxLayout,
     QLabel,
@@ -20,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.pages.form_row import add_row, fit_height
+from inlayfit.app.pages.forms import add_row, decision, fit_height
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.exports import ExportOptions, Line, Origin, Passes, Split
 from inlayfit.fit.spec import Half
@@ -75,6 +74,7 @@ class ExportPage(QDialog):
         self.mirrored = self._choice(self.tr("&Mirrored"), mirrored, turned, why)
         self._add_file_choices(start)
         self.folder = QLineEdit(str(folder))
+        self.folder.setMinimumHeight(self.mirrored.sizeHint().height())
         add_row(self._form, self.tr("&Folder"), self.folder, self.tr("It is made if it is not there."))
         self.warning = QLabel()
         self.warning.setWordWrap(True)
@@ -134,13 +134,7 @@ class ExportPage(QDialog):
         browse = QPushButton(self.tr("&Choose folder…"))
         browse.setAutoDefault(False)
         browse.clicked.connect(self._on_browse_clicked)
-        buttons = QDialogButtonBox()
-        self.write_button = buttons.addButton(self.tr("&Write"), QDialogButtonBox.ButtonRole.AcceptRole)
-        buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
-        self.write_button.setDefault(True)
-        self.write_button.setProperty("step", "next")
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons, self.write_button = decision(self, self.tr("&Write"), self.tr("&Go back"))
         row = QHBoxLayout()
         row.addWidget(browse)
         row.addStretch(1)

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.pages.form_row import add_row, fit_height
+from inlayfit.app.pages.forms import add_row, decision, fit_height
 from inlayfit.app.pages.reading_fixes import Part
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
@@ -143,12 +143,7 @@ class ReadingPage(QDialog):
         return self.tr("{0}, for the reader only").format(words) if note.is_for_the_reader else words
 
     def _buttons(self) -> QDialogButtonBox:
-        buttons = QDialogButtonBox()
-        self.read_button = buttons.addButton(self.tr("&Read anew"), QDialogButtonBox.ButtonRole.AcceptRole)
-        buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
-        self.read_button.setDefault(True)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons, self.read_button = decision(self, self.tr("&Read anew"), self.tr("&Go back"))
         return buttons
 
     # --- answering

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.pages.desktop_row import DesktopRow
-from inlayfit.app.pages.form_row import add_row
+from inlayfit.app.pages.forms import add_row
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.settings import TABLE, Kind, Setting, Settings, Value

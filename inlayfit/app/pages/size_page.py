@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from inlayfit.app.core_words import core_error
-from inlayfit.app.pages.form_row import add_row, fit_height
+from inlayfit.app.pages.forms import add_row, decision, fit_height
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.listed_box import ListedBox
 from inlayfit.document.measured import circle, rectangle, slot
@@ -51,14 +51,7 @@ class SizePage(QDialog):
         self._add("across", self.tr("&Width"), 8, self.tr("Between its straight walls."))
         self.refusal = QLabel()
         self.refusal.setWordWrap(True)
-        buttons = QDialogButtonBox()
-        self.use_button = buttons.addButton(
-            self.tr("&Use this pocket"), QDialogButtonBox.ButtonRole.AcceptRole
-        )
-        buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
-        self.use_button.setDefault(True)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons, self.use_button = decision(self, self.tr("&Use this pocket"), self.tr("&Go back"))
         column = QVBoxLayout(self)
         column.setSpacing(12)
         column.addLayout(self.form)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core, core_error
+from inlayfit.app.pages.forms import decision
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.lettering import muted_label
 from inlayfit.app.widgets.listed_box import ListedBox
@@ -173,12 +174,7 @@ class StationsPage(QDialog):
         return box
 
     def _buttons(self, *, may_leave_out: bool) -> QDialogButtonBox:
-        buttons = QDialogButtonBox()
-        self.use_button = buttons.addButton(
-            self.tr("&Fit to this pocket"), QDialogButtonBox.ButtonRole.AcceptRole
-        )
-        buttons.addButton(self.tr("&Go back"), QDialogButtonBox.ButtonRole.RejectRole)
-        self.use_button.setDefault(True)
+        buttons, self.use_button = decision(self, self.tr("&Fit to this pocket"), self.tr("&Go back"))
         if may_leave_out:
             self.leave_out_button = buttons.addButton(
                 self.tr("Fit to it as &drawn"), QDialogButtonBox.ButtonRole.ResetRole
@@ -186,8 +182,6 @@ class StationsPage(QDialog):
             self.leave_out_button.setToolTip(self.tr("Leaves the readings out, and forgets them."))
             self.leave_out_button.setAutoDefault(False)
             self.leave_out_button.clicked.connect(self._leave_out)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
         return buttons
 
     def _add_row(self, axis: Axis, drawn_mm: float, read_mm: float) -> None:

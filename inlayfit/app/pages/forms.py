@@ -1,8 +1,19 @@
-"""One row of a form: a label, its control, and why one would change it, wired for screen readers at once."""
+"""What forms are made of: rows, and the buttons at the foot.
+
+A row is a label, its control, and why one would change it, wired for screen readers at once.
+"""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from inlayfit.app.widgets.lettering import muted_label, stand_beside
 
@@ -18,13 +29,26 @@ def add_row(form: QFormLayout, label: str, control: QWidget, why: str) -> None:
     words = QLabel(label)
     words.setBuddy(control)
     words.setMinimumWidth(LABEL_PX)
-    stand_beside(words, control.sizeHint().height())
+    height_px = max(control.sizeHint().height(), control.minimumHeight())
+    stand_beside(words, min(height_px, 2 * words.fontMetrics().height()))  # of a list, its first line
     note = muted_label(why, wraps=True)
     column = QVBoxLayout()
     column.setSpacing(2)
     column.addWidget(control)
     column.addWidget(note)
     form.addRow(words, column)
+
+
+def decision(page: QDialog, do_it: str, go_back: str) -> tuple[QDialogButtonBox, QPushButton]:
+    """The two buttons at the foot of a page, and the one of them that is the next step, also for Return."""
+    buttons = QDialogButtonBox()
+    step = buttons.addButton(do_it, QDialogButtonBox.ButtonRole.AcceptRole)
+    step.setProperty("step", "next")
+    step.setDefault(True)
+    buttons.addButton(go_back, QDialogButtonBox.ButtonRole.RejectRole)
+    buttons.accepted.connect(page.accept)
+    buttons.rejected.connect(page.reject)
+    return buttons, step
 
 
 def fit_height(page: QWidget, width_px: int) -> None:
