@@ -133,7 +133,10 @@ def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: P
         pocket = replace(pocket, left_over=form.corners)
     progress.raise_if_cancelled()
     target = thinned(erode(form.region, spec.clearance_mm, tolerance), tolerance)
-    plug = HalfResult(target) if form.suits_plug else _shaped_plug(target, spec.plug, tolerance)
+    # Interference grows the form: where the disks that closed it barely overlapped, the plug's cutter, which
+    # is smaller by that, no longer meets itself, and leaves stock between two cusps.
+    suits = form.suits_plug and (spec.clearance_mm >= 0 or not tolerance.is_for_cutting)
+    plug = HalfResult(target) if suits else _shaped_plug(target, spec.plug, tolerance)
     return (
         _with_passes(pocket, spec.pocket, Half.POCKET, tolerance),
         _with_passes(plug, spec.plug, Half.PLUG, tolerance),

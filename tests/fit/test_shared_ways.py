@@ -18,6 +18,7 @@ from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
 from inlayfit.geometry.transform import Transform
+from tests.oracles import MICROMETRE, bulges_out, clipper_closed
 from tests.strategies import examples, lengths, rigid_motions
 
 SHARP = HalfSpec(0.0, HalfState.ALREADY_CUT)
@@ -59,6 +60,23 @@ def test_both_walls_of_a_passage_are_cleared_by_one_straight_pass(
     assert cut.straight
     assert 0.5 * taken < cut.area_mm2 <= taken + 0.002 * apart
     assert result.pocket.outline.area - drawn.area <= taken + 0.002 * apart
+
+
+@examples(8, 60)
+@given(interference=st.floats(0.1, 0.2), apart_share=st.floats(0.2, 0.8), motion=rigid_motions())
+def test_a_plug_that_interference_narrows_a_passage_of_can_still_be_cut(
+    interference: float, apart_share: float, motion: Transform
+) -> None:
+    """The disk that closes the form overlaps itself in the passage; the smaller cutter would not."""
+    cutter_radius = 1.5
+    radius = cutter_radius + interference
+    apart = 2 * (cutter_radius + apart_share * interference)
+    host = two_rooms(radius, 0.04 * radius, apart)
+    drawn = Region.of(shapely.box(-30, -20, 30, 20)).minus(host).moved(motion)
+    pocket = HalfSpec(0.5, relief=Relief.BY_HAND)
+    spec = FitSpec(-interference, pocket, HalfSpec(2 * cutter_radius))
+    plug = solve(drawn, spec).plug.outline
+    assert bulges_out(clipper_closed(plug, cutter_radius - MICROMETRE), plug) <= MICROMETRE
 
 
 def ways_of(*each: tuple[tuple[float, float], float]) -> Ways:
