@@ -105,3 +105,17 @@ def test_what_lies_in_a_box(region: Region, corner: tuple[float, float], size: f
     assert part.area == pytest.approx(
         shapely.intersection(region.shape, shapely.box(x, y, x + size, y + size)).area
     )
+
+
+@examples(30, 300)
+@given(region=regions())
+def test_equal_regions_have_equal_hashes_and_others_are_told_apart(region: Region) -> None:
+    """The hash is of bounds and vertices alone: what has both in common must be told apart by its walls."""
+    again = Region.of(shapely.from_wkb(shapely.to_wkb(region.shape)))
+    assert again == region
+    assert hash(again) == hash(region)
+    assert hash(Region.empty()) == hash(Region.empty())
+    x0, y0, x1, y1 = region.bounds
+    turned = region.moved(Transform(-1.0, 0.0, 0.0, -1.0, x0 + x1, y0 + y1))
+    kept = {region: "here", turned: "turned"}
+    assert kept[again] == ("turned" if turned == region else "here")
