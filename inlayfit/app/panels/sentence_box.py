@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 )
 
 from inlayfit.app import theme
-from inlayfit.app.keyboard import open_menu
+from inlayfit.app.keyboard import press
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.lettering import centre_labels
 from inlayfit.app.widgets.under_mouse import look_for_mouse
@@ -77,20 +77,13 @@ class SentenceBox(QToolButton):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in _OPENING_KEYS:
-            self.open_choices()
+            press(self)  # opens the menu or form
             return
         super().keyPressEvent(event)
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
         if event.key() not in _OPENING_KEYS:  # what it opened stays open
             super().keyReleaseEvent(event)
-
-    def open_choices(self) -> None:
-        """Open the menu or form."""
-        if self.menu() is not None:
-            open_menu(self)
-        else:
-            self.click()
 
     def look_for_mouse(self) -> None:
         """See anew whether the mouse is above, after a menu."""

@@ -109,13 +109,18 @@ def test_what_cannot_be_used_is_refused_in_one_sentence(tmp_path: Path) -> None:
     assert offer_for(QMimeData()) is None
 
 
-@pytest.mark.parametrize("is_open", [False, True], ids=["empty window", "over the map"])
+@pytest.fixture(params=[False, True], ids=["empty window", "over the map"])
+def target(window: MainWindow, request: pytest.FixtureRequest) -> QWidget:
+    """What lies below the pointer: the window while nothing is open, else the map."""
+    if not request.param:
+        return window
+    window.session.start(discs())
+    return window.work.map
+
+
 def test_a_refused_drag_says_no_by_its_pointer_and_why_in_the_window(
-    window: MainWindow, tmp_path: Path, is_open: bool
+    window: MainWindow, target: QWidget, tmp_path: Path
 ) -> None:
-    if is_open:
-        window.session.start(discs())
-    target: QWidget = window.work.map if is_open else window
     before = window.session.state
     for sentence, urls in _refused(tmp_path).items():
         window.notice.dismiss()
@@ -126,14 +131,11 @@ def test_a_refused_drag_says_no_by_its_pointer_and_why_in_the_window(
     assert window.session.state is before
 
 
-@pytest.mark.parametrize("is_open", [False, True], ids=["empty window", "over the map"])
 def test_a_drop_never_asks_the_other_program_to_give_its_file_away(
-    window: MainWindow, qtbot: QtBot, is_open: bool
+    window: MainWindow, target: QWidget, qtbot: QtBot
 ) -> None:
     """A program that is told its file was moved may delete it."""
-    if is_open:
-        window.session.start(discs())
-    target: QWidget = window.work.map if is_open else window
+    before = len(window.session.state.outlines)
     data = data_of([LEAF])  # an event does not keep it alive
     entering = QDragEnterEvent(QPoint(300, 200), COPY | MOVE, data, LEFT, NONE)
     entering.setDropAction(MOVE)
@@ -144,7 +146,7 @@ def test_a_drop_never_asks_the_other_program_to_give_its_file_away(
     QApplication.sendEvent(target, falling)
     assert falling.isAccepted()
     assert falling.dropAction() is COPY
-    qtbot.waitUntil(lambda: len(window.session.state.outlines) > 2 * is_open, timeout=20_000)
+    qtbot.waitUntil(lambda: len(window.session.state.outlines) > before, timeout=20_000)
 
 
 def test_several_drawings_on_the_plug_half_are_all_plugs(
