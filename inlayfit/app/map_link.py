@@ -41,7 +41,7 @@ class MapLink(QObject):
         self._spot = spot
         view.set_drop_reader(offer_for)
         view.drawing_dropped.connect(self._on_map_drawing_dropped)
-        view.drop_refused.connect(documents.complained)
+        view.drop_refused.connect(documents.turned_down)
         view.spot_chosen.connect(session.choose_spot)
         view.fitting_chosen.connect(self._on_map_fitting_chosen)
         view.outline_chosen.connect(self._on_map_outline_chosen)

@@ -39,7 +39,7 @@ from inlayfit.app.loading import Loading
 from inlayfit.app.looks import system_theme, window_sheet
 from inlayfit.app.menus import fill_menu_bar
 from inlayfit.app.panels.empty_page import EmptyPage, RecentPanel
-from inlayfit.app.panels.notice import Notice
+from inlayfit.app.panels.notice import Notice, Until
 from inlayfit.app.panels.sentence_preview import SentencePreview
 from inlayfit.app.panels.status_strip import StatusStrip
 from inlayfit.app.session import Change, Session
@@ -139,8 +139,8 @@ class MainWindow(QMainWindow):
         session.state_changed.connect(self._on_session_state_changed)
         session.project_changed.connect(self._show_title)
         session.settings_changed.connect(self._on_session_settings_changed)
-        session.refused.connect(self.notice.complain)
-        session.solve_failed.connect(self.notice.complain)
+        for refused in (session.refused, session.solve_failed):
+            refused.connect(lambda text: self.notice.complain(text, Until.DONE))
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._take_theme)
         self.strip.unit_asked.connect(lambda unit: session.do(lambda state: set_unit(state, unit)))
         self.empty.open_asked.connect(self.actions_by_name["open"].trigger)
@@ -256,7 +256,9 @@ class MainWindow(QMainWindow):
 
     def _connect_documents(self, documents: Documents) -> None:
         documents.said.connect(self._on_documents_said)
-        documents.complained.connect(self.notice.complain)
+        documents.complained.connect(lambda text: self.notice.complain(text, Until.DONE))
+        documents.turned_down.connect(lambda text: self.notice.complain(text, Until.OPENED))
+        documents.opened.connect(lambda: self.notice.settle(Until.DONE, Until.OPENED))
         documents.progressed.connect(self.strip.show_progress_soon)
         documents.busy_changed.connect(self._on_documents_busy_changed)
         documents.recent_changed.connect(self._show_recent)
@@ -401,7 +403,7 @@ class MainWindow(QMainWindow):
 
     @Slot(str)
     def _on_documents_said(self, text: str) -> None:
-        self.notice.dismiss()
+        self.notice.settle(Until.DONE)
         self.strip.say(text)
 
     @Slot(bool)
@@ -446,7 +448,7 @@ class MainWindow(QMainWindow):
         offer, self._dragged = self._dragged, None
         self.empty.halves.hover(None)
         if offer is not None and offer.is_refused:
-            self.notice.complain(offer.sentence)
+            self.notice.complain(offer.sentence, Until.OPENED)
 
     def _half_under(self, at: QPointF) -> Half | None:
         """The half of the empty page below the pointer; a drop beside it is a pocket."""

@@ -183,11 +183,14 @@ def test_a_drawing_dropped_as_plug_on_two_made_halves_is_their_plug(
     alone = State(outlines=state.outlines[:1], fittings=state.fittings[:1], chosen=("o1",))
     window = opened(alone)
     plug = _drawing(tmp_path / "plug.dxf", state.outlines[1])
+    window.documents.open_files([tmp_path / "gone.dxf"], used_as=Half.PLUG, adds=True)
+    qtbot.waitUntil(lambda: "gone.dxf" in window.notice.text, timeout=20_000)
     window.work.map_link.take_drop([plug], "", Half.PLUG)
     qtbot.waitUntil(lambda: len(window.session.state.outlines) == 2, timeout=20_000)
     looked_at(window.session, settled, qtbot)
     assert window.session.state.chosen == ("o1",)
     assert window.session.state.fittings[0].made == MadePlug("o1-2")
+    assert window.notice.text == ""
     assert window.work.verdict_bar.headline == "Goes in."
     assert "o1 of plug.dxf" in window.work.spot.seat.plug_box.currentText()
     assert "made plug" in window.work.outlines.list.item(1).toolTip()

@@ -64,6 +64,8 @@ class Documents(QObject):
     Signals:
         said(text): something that went well, for the status line.
         complained(text): something that did not; one sentence that says what to do.
+        turned_down(text): a file, or what was pasted or dropped, could not be used; likewise.
+        opened(): all that was asked for last is open.
         progressed(fraction, note): long work; busy_changed(busy) brackets it.
         recovered(Recovery): a recovery copy is open now.
         recent_changed(works): the list of recent work is another.
@@ -71,6 +73,8 @@ class Documents(QObject):
 
     said = Signal(str)
     complained = Signal(str)
+    turned_down = Signal(str)
+    opened = Signal()
     progressed = Signal(float, str)
     busy_changed = Signal(bool)
     recovered = Signal(object)
@@ -85,6 +89,8 @@ class Documents(QObject):
         self._wish = _Wish()
         self._tried: Path | None = None
         self._queue: list[Path] = []
+        self._is_turned_down = False
+        self.turned_down.connect(self._on_self_turned_down)
         self._used_as = Half.POCKET
         self.opener = Opener(self)
         self.opener.drawing_read.connect(self._on_opener_drawing_read)
@@ -98,7 +104,8 @@ class Documents(QObject):
         self.exporter.progressed.connect(self.progressed)
         self.exporter.busy_changed.connect(self.busy_changed)
         self._pairing = PlugPairing(session, self)
-        self._pairing.failed.connect(self.complained)
+        self._pairing.failed.connect(self.turned_down)
+        self._pairing.paired.connect(self._tell_opened)
         self._pairing.busy_changed.connect(self.busy_changed)
         session.solved.connect(self._on_session_solved)
         session.examined.connect(self._on_session_examined)
@@ -115,7 +122,8 @@ class Documents(QObject):
         """Open the first file in the place of what is open, or add to it; add the outlines of the others."""
         if not files or (not adds and not self._may_leave()):
             return
-        self._queue, self._used_as = list(files[1:]), used_as
+        self._ask_for(files[1:])
+        self._used_as = used_as
         self._wish = _Wish(adds=adds and not self._session.state.is_empty, is_plug=self._lacks(used_as))
         self._tried = files[0]
         how = self._how_plug_is_read() if self._wish.is_plug else self._how()
@@ -126,13 +134,28 @@ class Documents(QObject):
         title = self.tr("Outline of the plug")
         files = prompts.open_files(self._window, self._start_folder(), title)
         if files:
-            self._queue = []
+            self._ask_for()
             self._wish = _Wish(adds=True, is_plug=True)
             self.opener.open(files[0], used_as=Half.PLUG, how=self._how_plug_is_read())
 
     def _how_plug_is_read(self) -> SettingsUsed:
         """As the drawing of its pocket, in the same unit; its layers have names of their own."""
         return replace(self.how_read(), layers=None)
+
+    def _ask_for(self, others: Sequence[Path] = ()) -> None:
+        """Something is to be opened now, and other files after it."""
+        self._queue = list(others)
+        self._is_turned_down = False
+
+    @Slot()
+    def _on_self_turned_down(self) -> None:
+        self._is_turned_down = True
+
+    @Slot()
+    def _tell_opened(self) -> None:
+        """What was complained of before is of the past, unless it is part of what was asked for."""
+        if not self._is_turned_down:
+            self.opened.emit()
 
     def _lacks(self, half: Half) -> bool:
         """Whether both halves of the leading pocket are made and its plug, which comes now, is not known."""
@@ -151,21 +174,21 @@ class Documents(QObject):
             text = data.text() or bytes(data.data("image/svg+xml").data()).decode("utf-8", "replace")
             self.read_text(text)
         else:
-            self.complained.emit(
+            self.turned_down.emit(
                 self.tr("The clipboard holds no outline; copy an SVG or DXF, or a file of that kind.")
             )
 
     def read_text(self, text: str, *, used_as: Half = Half.POCKET) -> None:
         """Read pasted or dropped text."""
         self._wish = _Wish(adds=not self._session.state.is_empty, is_plug=self._lacks(used_as))
-        self._queue = []
+        self._ask_for()
         self.opener.paste(text, used_as=used_as, how=self._how())
 
     def read_again(self, unit: Unit) -> None:
         """Read the drawing anew with another unit."""
         source = Path(self._session.state.source.path)
         if not self._session.state.source.path or not source.exists():
-            self.complained.emit(
+            self.turned_down.emit(
                 self.tr("The drawing is not there any more; open it again to read it in another unit.")
             )
             return
@@ -184,21 +207,23 @@ class Documents(QObject):
     def read_as(self, path: Path, how: SettingsUsed) -> None:
         """Read a drawing in another way: the open one anew, or one that could not be opened."""
         self._wish = _Wish(rereads=not self._session.state.is_empty)
-        self._queue = []
+        self._ask_for()
         self.opener.open(path, how=how)
 
     def open_sample(self) -> None:
         """Open the sample, finished but for one check."""
         if not self._may_leave():
             return
+        self._ask_for()
         from inlayfit.document.sample import sample_state  # heavy; not before it is needed
 
         try:
             state = sample_state(in_unit(State(), self._session.settings))
         except InlayfitError as error:
-            self.complained.emit(core_error(error))
+            self.turned_down.emit(core_error(error))
             return
         self._session.start(state, title=self.tr("Sample"))
+        self._tell_opened()
 
     def _how(self) -> SettingsUsed:
         return settings_used(self._session.settings)
@@ -238,11 +263,13 @@ class Documents(QObject):
             opened = edits.open_drawing(start, read.imported, source=read.source, template=template)
             name = Path(read.source.path).stem or self.tr("Pasted outlines")
             session.start(opened.state, title=name)
-        self._remember_unit(read)
+        if not (wish.adds and wish.is_plug):  # else it is still to be paired
+            self._tell_opened()
         count = len(read.imported.outlines)
         name = Path(read.source.path).name or self.tr("the clipboard")
         what = counted(count, self.tr("1 outline"), self.tr("{0} outlines"))
         self.said.emit(self.tr("Read {0} from {1}").format(what, name))
+        self._remember_unit(read)
         self._open_rest()
 
     def _remember_unit(self, read: ReadDrawing) -> None:
@@ -257,11 +284,12 @@ class Documents(QObject):
     @Slot(object)
     def _on_opener_project_read(self, read: ReadProject) -> None:
         if self._wish.adds:
-            self.complained.emit(self.tr("A project cannot be added to other work; open it by itself."))
+            self.turned_down.emit(self.tr("A project cannot be added to other work; open it by itself."))
             return
         self._session.start(read.state, project=read.path)
-        self._check_source(read.state)
+        self._tell_opened()
         self.said.emit(self.tr("Opened {0}").format(read.path.name))
+        self._check_source(read.state)
         self._open_rest()
 
     def _check_source(self, state: State) -> None:
@@ -271,11 +299,11 @@ class Documents(QObject):
             return
         if source_of(source) != state.source:
             words = self.tr("{0} was changed since; this work keeps the outlines as they were.")
-            self.complained.emit(words.format(source.name))
+            self.turned_down.emit(words.format(source.name))
 
     @Slot(str)
     def _on_opener_failed(self, text: str) -> None:
-        self.complained.emit(text)
+        self.turned_down.emit(text)
         self._open_rest()
 
     def _open_rest(self) -> None:
@@ -376,7 +404,7 @@ class Documents(QObject):
             try:
                 state = recovery.state()
             except InlayfitError as error:
-                self.complained.emit(core_error(error))
+                self.turned_down.emit(core_error(error))
                 continue
             if answer is Rescue.SHOW_BOTH:
                 others.append((state, recovery))

@@ -24,10 +24,11 @@ class PlugPairing(QObject):
     """Pairs the plugs of a drawing with pockets and puts them into the document.
 
     Signals:
-        failed(text): they belong to no pocket; one sentence.
+        paired(): they are in the document; failed(text): they belong to no pocket; one sentence.
         busy_changed(busy): as long as it looks.
     """
 
+    paired = Signal()
     failed = Signal(str)
     busy_changed = Signal(bool)
 
@@ -62,6 +63,7 @@ class PlugPairing(QObject):
         state, read, template = self._asked
         if state is self._session.state:
             self._session.perform(edit)
+            self.paired.emit()
         else:  # the document went on meanwhile
             self.pair(read, template)
 

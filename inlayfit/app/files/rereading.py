@@ -41,7 +41,7 @@ class Rereading(QObject):
         source = self._documents.readable_source()
         if source is None:
             words = _tr("The drawing is not there any more; open it again to read it in another way.")
-            self._documents.complained.emit(words)
+            self._documents.turned_down.emit(words)
             return
         part = None if finding is None else part_for(finding)
         self._lead = None
@@ -74,10 +74,10 @@ class Rereading(QObject):
     @Slot(int, object)
     def _on_looker_failed(self, _number: int, error: Exception) -> None:
         if isinstance(error, InlayfitError):
-            self._documents.complained.emit(core_error(error))
+            self._documents.turned_down.emit(core_error(error))
         else:
             words = _tr("The drawing could not be looked at ({0}); open it again.")
-            self._documents.complained.emit(words.format(type(error).__name__))
+            self._documents.turned_down.emit(words.format(type(error).__name__))
 
 
 def _tr(text: str) -> str:

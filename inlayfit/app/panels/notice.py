@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from enum import Enum, auto
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
@@ -10,6 +11,17 @@ from shiboken6 import isValid
 
 from inlayfit.app.panels.severity_sign import SeveritySign
 from inlayfit.finding import Severity
+
+
+class Until(Enum):
+    """What a complaint waits for, if nobody puts it away."""
+
+    DISMISSED = auto()
+    """Nothing else: it holds whatever is done next."""
+    DONE = auto()
+    """The next thing that goes well."""
+    OPENED = auto()
+    """The next file or paste that can be used: it is about one that could not."""
 
 
 class Notice(QFrame):
@@ -42,6 +54,7 @@ class Notice(QFrame):
         row.addWidget(self.offer_button)
         row.addWidget(self.close_button)
         self._before: QWidget | None = None
+        self._until = Until.DISMISSED
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.focusChanged.connect(self._on_focus_changed)
@@ -53,12 +66,19 @@ class Notice(QFrame):
         return "" if self.isHidden() else self._words.text()
 
     @Slot(str)
-    def complain(self, text: str) -> None:
+    def complain(self, text: str, until: Until = Until.DISMISSED) -> None:
         """Say another sentence."""
+        self._until = until
         self._say(text, Severity.BLOCK)
 
+    def settle(self, *done: Until) -> None:
+        """Put away a complaint that waited for one of these."""
+        if self._until in done:
+            self.dismiss()
+
     def offer(self, text: str, do: Callable[[], object]) -> None:
-        """Say what was done, with a button that brings back what was there."""
+        """Say what was done, with a button that brings back what was there, until something else is done."""
+        self._until = Until.DONE
         self._say(text, Severity.NOTE, do)
 
     def _say(self, text: str, severity: Severity, offered: Callable[[], object] | None = None) -> None:
