@@ -46,6 +46,7 @@ class Setting:
         why: what it does and why it matters, one or two sentences.
         low, high: limits of a length (mm) or number, both allowed.
         choices: (value, words) of a choice.
+        instead: what is used where 0 means that the length is not given; "" where 0 is a length.
     """
 
     key: str
@@ -57,6 +58,7 @@ class Setting:
     low: float = -math.inf
     high: float = math.inf
     choices: tuple[tuple[str, str], ...] = ()
+    instead: str = ""
 
     def accepts(self, value: object) -> bool:
         """Whether a value may stand for this setting."""
@@ -94,18 +96,22 @@ TABLE: tuple[Setting, ...] = (
     Setting(
         "cutter_varies_mm", "Workshop of new work", Kind.LENGTH, 0.0, "Cutter known to ±",
         "How well its diameter is measured. Work that is open keeps its own numbers.", low=0.0, high=1.0,
+        instead="Not given: its diameter counts as exact.",
     ),
     Setting(
         "runout_mm", "Workshop of new work", Kind.LENGTH, 0.0, "Runout",
         "Total reading of a dial gauge on the turning cutter.", low=0.0, high=1.0,
+        instead="Not given: it counts as running true.",
     ),
     Setting(
         "repeatability_mm", "Workshop of new work", Kind.LENGTH, 0.0, "A width repeats to ±",
         "How closely the width of one half comes out again.", low=0.0, high=1.0,
+        instead="Not given: each width counts as coming out alike.",
     ),
     Setting(
         "thickness_varies_mm", "Workshop of new work", Kind.LENGTH, 0.0, "Thickness varies by ±",
         "That of the stock, from sheet to sheet.", low=0.0, high=10.0,
+        instead="Not given: the stock counts as equally thick everywhere.",
     ),
     Setting(
         "join_gap_mm", "Reading drawings", Kind.LENGTH, 0.01, "Join ends closer than",

@@ -110,6 +110,8 @@ def _words_in_tables() -> Iterator[Word]:
         yield from (("menus", entry[0]) for entry in entries if isinstance(entry, tuple))
     for setting in settings.TABLE:
         yield from (("settings", text) for text in (setting.group, setting.label, setting.why))
+        if setting.instead:
+            yield "settings", setting.instead
         yield from (("settings", text) for _, text in setting.choices)
         yield "core", setting.label
     for title, lines in help_pages.GUIDE:

@@ -4617,6 +4617,10 @@
    <source>&lt;b&gt;Open folder&lt;/b&gt;&lt;br&gt;Shows where the settings are kept.</source>
    <translation>&lt;b&gt;Ordner öffnen&lt;/b&gt;&lt;br&gt;Zeigt, wo die Einstellungen liegen.</translation>
   </message>
+  <message>
+   <source>not given</source>
+   <translation>keine Angabe</translation>
+  </message>
  </context>
  <context>
   <name>SizePage</name>
@@ -5536,6 +5540,10 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Wie genau sein Durchmesser gemessen ist. Ein Fehler hier ändert das Spiel je Seite um seinen vollen Betrag, wenn ein Fräser beide Hälften schneidet.</translation>
   </message>
   <message>
+   <source>Not given: its diameter counts as exact.</source>
+   <translation>Keine Angabe: Sein Durchmesser gilt als genau.</translation>
+  </message>
+  <message>
    <source>Runout</source>
    <translation>Rundlauffehler</translation>
   </message>
@@ -5544,12 +5552,20 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Ganzer Ausschlag einer Messuhr am drehenden Fräser. Er schneidet breiter, als er misst.</translation>
   </message>
   <message>
+   <source>Not given: it counts as running true.</source>
+   <translation>Keine Angabe: Er gilt als rundlaufend.</translation>
+  </message>
+  <message>
    <source>Diameter on the label</source>
    <translation>Durchmesser auf dem Schild</translation>
   </message>
   <message>
-   <source>What the machine's program reckons with, if that is not the measured diameter; else 0.</source>
-   <translation>Womit das Programm der Maschine rechnet, wenn das nicht der gemessene Durchmesser ist; sonst 0.</translation>
+   <source>What the machine's program reckons with, if that is not the measured diameter.</source>
+   <translation>Womit das Programm der Maschine rechnet, wenn das nicht der gemessene Durchmesser ist.</translation>
+  </message>
+  <message>
+   <source>Not given: the program counts as reckoning with the measured diameter.</source>
+   <translation>Keine Angabe: Das Programm rechnet, so wird angenommen, mit dem gemessenen Durchmesser.</translation>
   </message>
   <message>
    <source>A width repeats to ±</source>
@@ -5560,12 +5576,20 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Wie genau die Breite einer Hälfte wieder gelingt. Darunter ist Nachstellen Raterei.</translation>
   </message>
   <message>
+   <source>Not given: each width counts as coming out alike.</source>
+   <translation>Keine Angabe: Jede Breite gilt als gleich gelungen.</translation>
+  </message>
+  <message>
    <source>Thickness varies by ±</source>
    <translation>Dicke schwankt um ±</translation>
   </message>
   <message>
    <source>That of the stock. It counts where a tapered kerf makes the walls lean.</source>
    <translation>Die des Materials. Sie zählt, wo eine schräge Schnittfuge die Wände neigt.</translation>
+  </message>
+  <message>
+   <source>Not given: the stock counts as equally thick everywhere.</source>
+   <translation>Keine Angabe: Das Material gilt als überall gleich dick.</translation>
   </message>
   <message>
    <source>How far the temperature may be from the one at which the halves were measured.</source>
@@ -5584,6 +5608,14 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Ausdehnung der Einlage weniger die des Trägers</translation>
   </message>
   <message>
+   <source>not given</source>
+   <translation>keine Angabe</translation>
+  </message>
+  <message>
+   <source>Not given: warmth does not count.</source>
+   <translation>Keine Angabe: Wärme zählt nicht.</translation>
+  </message>
+  <message>
    <source>The cutter is known to ± {cutter} and runs out by {runout}; its label says {label}. A width comes out again to ± {repeats}, the stock's thickness to ± {thickness}. It gets warmer or colder by ± {kelvin}, and the plug grows by {expansion} more than the host.</source>
    <translation>Der Fräser ist bekannt auf ± {cutter} und schlägt um {runout} aus; auf seinem Schild steht {label}. Eine Breite gelingt wieder auf ± {repeats}, die Dicke des Materials auf ± {thickness}. Es wird wärmer oder kälter um ± {kelvin}, und die Einlage wächst um {expansion} mehr als der Träger.</translation>
   </message>
@@ -5600,8 +5632,12 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Tiefe je Durchgang</translation>
   </message>
   <message>
-   <source>Most that one pass takes; 0 if open.</source>
-   <translation>So viel nimmt ein Durchgang höchstens; 0, wenn das offen ist.</translation>
+   <source>Most that one pass takes.</source>
+   <translation>So viel nimmt ein Durchgang höchstens.</translation>
+  </message>
+  <message>
+   <source>Not given: the depth is not parted into passes.</source>
+   <translation>Keine Angabe: Die Tiefe wird nicht in Durchgänge geteilt.</translation>
   </message>
   <message>
    <source>Left on the floor</source>
@@ -5620,6 +5656,10 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Radius, den ein stumpfer Fräser zwischen Wand und Grund lässt. Eine scharfe Kante der Einlage sitzt darauf auf.</translation>
   </message>
   <message>
+   <source>Not given: the cutter counts as sharp, and nothing holds the plug up.</source>
+   <translation>Keine Angabe: Der Fräser gilt als scharf, und nichts hebt die Einlage an.</translation>
+  </message>
+  <message>
    <source>Width of the chamfer that lets the plug down over a floor fillet.</source>
    <translation>Breite der Fase, mit der die Einlage über eine Kehle am Grund hinunterkommt.</translation>
   </message>
@@ -5630,6 +5670,10 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>How much wider the cut of a beam is on the show side than on the bed side.</source>
    <translation>Um wie viel die Fuge eines Strahls auf der Sichtseite breiter ist als auf der Bettseite.</translation>
+  </message>
+  <message>
+   <source>Not given: the walls count as upright.</source>
+   <translation>Keine Angabe: Die Wände gelten als senkrecht.</translation>
   </message>
   <message>
    <source>Taper of the kerf</source>
@@ -6068,12 +6112,20 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Wie genau sein Durchmesser gemessen ist. Offene Arbeit behält ihre eigenen Zahlen.</translation>
   </message>
   <message>
+   <source>Not given: its diameter counts as exact.</source>
+   <translation>Keine Angabe: Sein Durchmesser gilt als genau.</translation>
+  </message>
+  <message>
    <source>Runout</source>
    <translation>Rundlauf</translation>
   </message>
   <message>
    <source>Total reading of a dial gauge on the turning cutter.</source>
    <translation>Ganzer Ausschlag einer Messuhr am drehenden Fräser.</translation>
+  </message>
+  <message>
+   <source>Not given: it counts as running true.</source>
+   <translation>Keine Angabe: Er gilt als rundlaufend.</translation>
   </message>
   <message>
    <source>A width repeats to ±</source>
@@ -6084,12 +6136,20 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
    <translation>Wie genau die Breite einer Hälfte wieder gelingt.</translation>
   </message>
   <message>
+   <source>Not given: each width counts as coming out alike.</source>
+   <translation>Keine Angabe: Jede Breite gilt als gleich gelungen.</translation>
+  </message>
+  <message>
    <source>Thickness varies by ±</source>
    <translation>Dicke schwankt um ±</translation>
   </message>
   <message>
    <source>That of the stock, from sheet to sheet.</source>
    <translation>Die des Materials, von Platte zu Platte.</translation>
+  </message>
+  <message>
+   <source>Not given: the stock counts as equally thick everywhere.</source>
+   <translation>Keine Angabe: Das Material gilt als überall gleich dick.</translation>
   </message>
   <message>
    <source>Reading drawings</source>

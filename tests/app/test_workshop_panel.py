@@ -233,3 +233,27 @@ def test_window_and_command_line_write_equal_answers(
     assert ours == theirs
     for name in ("plug.dxf", "pocket.svg"):
         assert (tmp_path / "window" / name).read_bytes() == (tmp_path / "cli" / name).read_bytes()
+
+
+def test_what_is_not_given_says_so_and_what_is_used_instead(open_discs: MainWindow) -> None:
+    panel = open_discs.work.workshop
+    given = {"depth_mm", "floor_allowance_mm", "edge_break_mm"}
+    for name, box in panel.boxes.items():
+        assert (box.text() == "not given") is (name not in given), name
+        assert ("Not given: " in box.toolTip()) is (name not in given), name
+    for spin in (panel.kelvin, panel.expansion):
+        assert spin.text() == "not given"
+        assert "Not given: " in spin.toolTip()
+    open_discs.session.do(
+        lambda s: made_edits.set_workshop(
+            s,
+            WorkshopNumbers(
+                MachineErrors(runout_mm=0.02, temperature_varies_k=5, expansion_difference_per_k=9e-6)
+            ),
+        )
+    )
+    assert panel.boxes["runout_mm"].text() == "0.020 mm"
+    assert "Not given" not in panel.boxes["runout_mm"].toolTip()
+    assert (panel.kelvin.text(), panel.expansion.text()) == ("5.0 K", "9.0 ×10⁻⁶/K")
+    open_discs.actions_by_name["undo"].trigger()
+    assert panel.boxes["runout_mm"].text() == panel.kelvin.text() == "not given"

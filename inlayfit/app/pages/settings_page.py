@@ -64,6 +64,8 @@ class SettingsPage(QDialog):
             control = self._control(setting)
             self.controls[setting.key] = control
             add_row(form, _tr(setting.label), control, _tr(setting.why))
+            if setting.instead and isinstance(control, LengthBox):
+                control.set_tip(_tr(setting.label))  # why stands below it; this adds what is used instead
         self.desktop = DesktopRow()
         form.addRow(self.desktop.label, self.desktop)
         self.finished.connect(self.desktop.close_work)
@@ -97,6 +99,8 @@ class SettingsPage(QDialog):
         box.set_unit(self._unit)
         box.set_limits_mm(setting.low, setting.high)
         box.set_length(float(value))
+        if setting.instead:
+            box.set_zero_words(self.tr("not given"), _tr(setting.instead))
         box.length_edited.connect(lambda mm: self._set(setting, mm))
         return box
 

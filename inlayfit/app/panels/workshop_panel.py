@@ -93,28 +93,30 @@ class WorkshopPanel(QWidget):
             ("cutter_varies_mm", self.tr("Cutter known to ±"), self.tr(
                 "How well its diameter is measured. An error here moves the clearance per side by its full "
                 "amount, if one cutter cuts both halves."
-            )),
+            ), self.tr("Not given: its diameter counts as exact.")),
             ("runout_mm", self.tr("Runout"), self.tr(
                 "Total reading of a dial gauge on the turning cutter. It cuts wider than it measures."
-            )),
+            ), self.tr("Not given: it counts as running true.")),
             ("cutter_nominal_mm", self.tr("Diameter on the label"), self.tr(
-                "What the machine's program reckons with, if that is not the measured diameter; else 0."
-            )),
+                "What the machine's program reckons with, if that is not the measured diameter."
+            ), self.tr("Not given: the program counts as reckoning with the measured diameter.")),
             ("repeatability_mm", self.tr("A width repeats to ±"), self.tr(
                 "How closely the width of one half comes out again. Below it, adjusting is guesswork."
-            )),
+            ), self.tr("Not given: each width counts as coming out alike.")),
             ("thickness_varies_mm", self.tr("Thickness varies by ±"), self.tr(
                 "That of the stock. It counts where a tapered kerf makes the walls lean."
-            )),
+            ), self.tr("Not given: the stock counts as equally thick everywhere.")),
         )  # fmt: skip
-        for name, words, why in rows:
-            self._add_length(name, words, why, self._keep_workshop)
+        for name, words, why, instead in rows:
+            self._add_length(name, words, why, self._keep_workshop, instead)
         self.kelvin = self._number_box(0, 200, " K")
         self.expansion = self._number_box(-1000, 1000, " ×10⁻⁶/K")
         why = self.tr("How far the temperature may be from the one at which the halves were measured.")
         _name(self.kelvin, self.tr("Temperature varies by ±"), why)
         why = self.tr("Expansion of the plug less that of the host, in millionths per kelvin.")
         _name(self.expansion, self.tr("Expansion of the plug less the host"), why)
+        for box in (self.kelvin, self.expansion):
+            box.set_zero_words(self.tr("not given"), self.tr("Not given: warmth does not count."))
         pattern = self.tr(
             "The cutter is known to ± {cutter} and runs out by {runout}; its label says {label}. "
             "A width comes out again to ± {repeats}, the stock's thickness to ± {thickness}. "
@@ -138,21 +140,24 @@ class WorkshopPanel(QWidget):
         why = self.tr("Depth of the pocket: the same number as in the stack.")
         self._add_length("depth_mm", self.tr("Depth of the pocket"), why, self._keep_depth)
         rows = (
-            ("depth_per_pass_mm", self.tr("Depth per pass"), self.tr("Most that one pass takes; 0 if open.")),
+            ("depth_per_pass_mm", self.tr("Depth per pass"), self.tr("Most that one pass takes."), self.tr(
+                "Not given: the depth is not parted into passes."
+            )),
             ("floor_allowance_mm", self.tr("Left on the floor"), self.tr(
                 "Stock that the passes leave on the floor, for a last pass of its own."
-            )),
+            ), ""),
             ("floor_fillet_mm", self.tr("Floor fillet"), self.tr(
                 "Radius that a worn cutter leaves between wall and floor. A sharp edge of the plug "
                 "rides up on it."
-            )),
+            ), self.tr("Not given: the cutter counts as sharp, and nothing holds the plug up.")),
         )  # fmt: skip
-        for name, words, why in rows:
-            self._add_length(name, words, why, self._keep_workshop)
+        for name, words, why, instead in rows:
+            self._add_length(name, words, why, self._keep_workshop, instead)
         why = self.tr("Width of the chamfer that lets the plug down over a floor fillet.")
         self._add_length("edge_break_mm", self.tr("Break of the plug's lower edge"), why, self._keep_edge)
         why = self.tr("How much wider the cut of a beam is on the show side than on the bed side.")
-        self._add_length("kerf_taper_mm", self.tr("Taper of the kerf"), why, self._keep_taper)
+        instead = self.tr("Not given: the walls count as upright.")
+        self._add_length("kerf_taper_mm", self.tr("Taper of the kerf"), why, self._keep_taper, instead)
         self._add_milling()
         pattern = self.tr(
             "The pocket is {depth} deep, at most {pass} a pass, with {floor} left for the floor, "
@@ -186,7 +191,10 @@ class WorkshopPanel(QWidget):
         _name(self.milling, self.tr("Direction of cut"), why)
         self.milling.activated.connect(lambda _number: self._keep_workshop())
 
-    def _add_length(self, name: str, words: str, why: str, keep: Callable[[], None]) -> None:
+    def _add_length(
+        self, name: str, words: str, why: str, keep: Callable[[], None], instead: str = ""
+    ) -> None:
+        """A box for a length; `instead` says what is used where it is not given, if 0 means that."""
         box = LengthBox()
         box.set_limits_mm(0, _LARGEST_MM)
         box.set_step_mm(0.01)
@@ -194,6 +202,8 @@ class WorkshopPanel(QWidget):
         box.setFixedWidth(_BOX_PX)
         _name(box, words, why)
         box.set_tip(f"{words}\n{why}")
+        if instead:
+            box.set_zero_words(self.tr("not given"), instead)
         self.boxes[name] = box
 
     def _number_box(self, low: float, high: float, unit: str) -> NumberBox:

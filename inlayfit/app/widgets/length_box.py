@@ -29,6 +29,7 @@ from inlayfit.app.core_words import core_error
 from inlayfit.app.theme import colour
 from inlayfit.app.widgets.wheel import turns_value
 from inlayfit.app.widgets.window_keys import leave_keys_to_window
+from inlayfit.app.widgets.zero_words import BARE, ZeroWords, dress
 from inlayfit.errors import LengthError
 from inlayfit.typed_length import parse_length
 from inlayfit.units import Length, Unit, format_entry, format_in_both, format_length
@@ -55,6 +56,7 @@ class LengthBox(QAbstractSpinBox):
         self._step_mm = Fraction(1, 1000)
         self._low_mm, self._high_mm = -_WIDEST_MM, _WIDEST_MM
         self._decimals: int | None = None
+        self._zero = ZeroWords()
         self._tip = ""
         self._shown = ""
         self._refusal = ""
@@ -64,7 +66,7 @@ class LengthBox(QAbstractSpinBox):
         self.setKeyboardTracking(False)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumHeight(_HEIGHT_PX)
-        self.lineEdit().setStyleSheet("border: none; background: transparent; padding: 0 2px;")
+        self.lineEdit().setStyleSheet(BARE)
         self.lineEdit().setTextMargins(6, 0, 0, 0)
         leave_keys_to_window(self)
         self.lineEdit().textEdited.connect(self._on_text_edited)
@@ -116,6 +118,11 @@ class LengthBox(QAbstractSpinBox):
         """How far an arrow moves the value; Page Up and Down move ten times as far."""
         self._step_mm = Fraction(str(step_mm))
 
+    def set_zero_words(self, words: str, instead: str) -> None:
+        """Say 0 in words, such as "not given"; `instead` is a sentence: what is used then."""
+        self._zero = ZeroWords(words, instead)
+        self._show_value()
+
     def set_note_room(self, make_room: Callable[[int], None]) -> None:
         """Ask a small window to make room for the note: it is called with the note's bottom, or 0."""
         self._note.make_room = make_room
@@ -126,7 +133,9 @@ class LengthBox(QAbstractSpinBox):
         self._update_tip()
 
     def shown_text(self) -> str:
-        """The value as the box shows it: never rounder than it is."""
+        """The value as the box shows it: never rounder than it is; words for a 0 that means none."""
+        if self._zero.words and self._mm == 0:
+            return self._zero.words
         places = self._unit.readout_decimals if self._decimals is None else self._decimals
         is_exact = (self._mm / self._unit.mm * 10**places).denominator == 1
         usual = format_length(self._mm, self._unit, decimals=places)
@@ -135,11 +144,20 @@ class LengthBox(QAbstractSpinBox):
     def _show_value(self) -> None:
         self._shown = self.shown_text()
         self.lineEdit().setText(self._shown)
+        self._dress()
         self._set_refusal("")
         self._note.hide()
 
+    def _dress(self) -> None:
+        if self._zero.words:
+            dress(self, as_words=self._zero.stand_in(self.lineEdit().text()))
+
+    def _echo(self, mm: Fraction) -> str:
+        """A length in both units; what is used instead where 0 means none."""
+        return self._zero.instead if self._zero.words and mm == 0 else format_in_both(mm, self._unit)
+
     def _update_tip(self) -> None:
-        echo = format_in_both(self._mm, self._unit)
+        echo = self._echo(self._mm)
         self.setToolTip(f"{self._tip}\n{echo}" if self._tip else echo)
         self.setAccessibleDescription(self._refusal or echo)
 
@@ -158,7 +176,7 @@ class LengthBox(QAbstractSpinBox):
         Raises:
             LengthError: it is not one clear length, or outside the limits.
         """
-        value = parse_length(text, default=self._unit).mm
+        value = Fraction(0) if self._zero.mean(text) else parse_length(text, default=self._unit).mm
         if not self._low_mm <= value <= self._high_mm:
             low, high = (format_entry(mm, self._unit) for mm in (self._low_mm, self._high_mm))
             said = self.tr("{0} is outside {1} to {2}; type a length in between.")
@@ -166,12 +184,13 @@ class LengthBox(QAbstractSpinBox):
         return value
 
     def _on_text_edited(self, text: str) -> None:
+        self._dress()
         try:
             value = self._read(text)
         except LengthError as error:
             self._note.say(core_error(error), refused=bool(text.strip()))
             return
-        self._note.say(format_in_both(value, self._unit), refused=False)
+        self._note.say(self._echo(value), refused=False)
         self._set_refusal("")
 
     def _on_editing_finished(self) -> None:
@@ -241,6 +260,7 @@ class LengthBox(QAbstractSpinBox):
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.ApplicationFontChange):
+            self._dress()
             self.update()
 
     def sizeHint(self) -> QSize:

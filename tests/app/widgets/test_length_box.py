@@ -149,3 +149,74 @@ def test_a_length_off_the_micrometre_keeps_its_decimals(qtbot: QtBot) -> None:
     qtbot.addWidget(box)
     box.set_length(59.9999998)
     assert box.shown_text() == "60.000 mm"
+
+
+def _lettering(box: LengthBox) -> tuple[str, str]:
+    """Font and colour of what stands in the box."""
+    style = box.lineEdit().styleSheet()
+    return box.font().toString(), style[style.find("color:") :] if "color:" in style else ""
+
+
+def test_a_zero_that_means_none_is_said_in_words(box: LengthBox) -> None:
+    edits: list[float] = []
+    box.length_edited.connect(edits.append)
+    number = _lettering(box)
+    box.set_tip("Runout")
+    box.set_zero_words("not given", "Not given: it counts as running true.")
+    assert box.text() == box.shown_text() == "0.030 mm"
+    assert _lettering(box) == number
+    box.set_length(0.0)
+    assert box.text() == "not given"
+    assert box.toolTip() == "Runout\nNot given: it counts as running true."
+    assert box.accessibleDescription() == "Not given: it counts as running true."
+    words = _lettering(box)
+    assert words[0] != number[0]
+    assert theme.LIGHT.muted in words[1]
+    type_into(box, "0.02")
+    assert (box.text(), box.mm) == ("0.020 mm", 0.02)
+    assert _lettering(box) == number
+    assert box.toolTip().startswith("Runout\n0.02 mm")
+    type_into(box, "0")
+    assert box.text() == "not given"
+    assert edits == [0.02, 0.0]
+    box.set_unit(Unit.INCH)
+    assert box.text() == "not given"
+
+
+@pytest.mark.parametrize("typed", ["", "not given", " Not given "])
+def test_whoever_empties_such_a_box_means_none(box: LengthBox, typed: str) -> None:
+    box.set_zero_words("not given", "Not given: it counts as running true.")
+    box.selectAll()
+    QTest.keyClick(box, Key.Key_Backspace)
+    QTest.keyClicks(box, typed)
+    QTest.keyClick(box, Key.Key_Return)
+    assert (box.mm, box.text(), box.refusal) == (0.0, "not given", "")
+
+
+def test_arrows_go_from_words_to_the_first_step_and_back(box: LengthBox) -> None:
+    box.set_zero_words("not given", "Not given: it counts as running true.")
+    box.set_limits_mm(0, 1)
+    box.set_step_mm(0.01)
+    box.set_length(0.0)
+    box.stepBy(1)
+    assert box.text() == "0.010 mm"
+    box.stepBy(-1)
+    assert box.text() == "not given"
+    box.stepBy(-1)
+    assert box.mm == 0.0
+
+
+def test_words_and_numbers_are_lettered_anew_with_the_theme(box: LengthBox, qapp: QApplication) -> None:
+    box.set_zero_words("not given", "Not given: it counts as running true.")
+    box.set_length(0.0)
+    theme.apply(qapp, Theme.DARK)
+    QApplication.processEvents()
+    assert theme.DARK.muted in _lettering(box)[1]
+
+
+def test_an_empty_box_without_such_words_is_still_refused(box: LengthBox) -> None:
+    box.selectAll()
+    QTest.keyClick(box, Key.Key_Backspace)
+    QTest.keyClick(box, Key.Key_Return)
+    assert box.refusal
+    assert box.mm == 0.03

@@ -36,3 +36,29 @@ def test_a_comma_is_taken_for_the_point(german: None, qtbot: QtBot, typed: str) 
     QTest.keyClick(box, Qt.Key.Key_Return)
     assert box.value() == 7.5
     assert box.text() == "7.5 K"
+
+
+def test_a_zero_that_means_none_is_said_in_words_without_a_unit(qtbot: QtBot) -> None:
+    box = NumberBox(-100, 100, " K")
+    qtbot.addWidget(box)
+    box.setToolTip("<b>Warmth</b>")
+    box.set_zero_words("not given", "Not given: warmth does not count.")
+    assert box.text() == "not given"
+    assert "Not given: warmth does not count." in box.toolTip()
+    assert "Not given: warmth does not count." in box.accessibleDescription()
+    for typed, value, shown in (
+        ("7,5", 7.5, "7.5 K"),
+        ("", 0, "not given"),
+        ("-3", -3, "-3.0 K"),
+        ("0", 0, "not given"),
+    ):
+        box.selectAll()
+        QTest.keyClick(box, Qt.Key.Key_Backspace)
+        QTest.keyClicks(box, typed)
+        QTest.keyClick(box, Qt.Key.Key_Return)
+        assert (box.value(), box.text()) == (value, shown)
+        assert ("color:" in box.lineEdit().styleSheet()) is (shown == "not given")
+    box.stepBy(1)
+    assert box.text() == "1.0 K"
+    box.setValue(0)
+    assert box.text() == "not given"
