@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 import numpy as np
 
 from inlayfit.bench.milling import Milling
+from inlayfit.bench.stack import BARE, BuildUp
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.outlines import Outline, region_of_contours
 from inlayfit.document.pocket_readings import PocketReadings
@@ -103,7 +104,7 @@ def _workshop(at: _At) -> WorkshopNumbers:
 
 
 def _fitting_to_json(fitting: Fitting) -> Json:
-    """Readings are written only if a pocket was measured."""
+    """Readings are written only if a pocket was measured, a coating only if there is one."""
     stack = fitting.stack
     record: Json = {
         "outline": fitting.outline_id,
@@ -123,6 +124,10 @@ def _fitting_to_json(fitting: Fitting) -> Json:
         if fitting.made is None
         else {"outline": fitting.made.outline_id, "seating": fitting.made.seating.value},
     }
+    if stack.coating != BARE:
+        record["stack"]["coating"] = {
+            each.name: getattr(stack.coating, each.name) for each in fields(BuildUp)
+        }
     if fitting.readings is not None:
         record["readings"] = _readings_to_json(fitting.readings)
     return record
@@ -271,11 +276,16 @@ def _fitting(at: _At) -> Fitting:
             glue=stack.text("glue"),
             target_proud_mm=stack.number("target_proud_mm"),
             spread_mm=stack.number("spread_mm"),
+            coating=_coating(stack.child("coating")) if "coating" in stack.record else BARE,
         ),
         facing=at.valued("facing", Facing),
         made=None if at.value("made_plug") is None else _made_plug(at.child("made_plug")),
         readings=_readings(at.child("readings")) if "readings" in at.record else None,
     )
+
+
+def _coating(at: _At) -> BuildUp:
+    return BuildUp(**{each.name: at.number(each.name) for each in fields(BuildUp)})
 
 
 def _readings(at: _At) -> PocketReadings:

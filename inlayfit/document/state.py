@@ -17,7 +17,7 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
-from inlayfit.bench.stack import Spread, Stack
+from inlayfit.bench.stack import BARE, BuildUp, Spread, Stack
 from inlayfit.document.made_plug import MadePlug
 from inlayfit.document.pocket_readings import PocketReadings
 from inlayfit.document.workshop_numbers import WorkshopNumbers
@@ -72,6 +72,7 @@ class StackNumbers:
         glue: what it is called.
         target_proud_mm: how far above the host face it is meant to end; negative for below.
         spread_mm: half the range of the readings of depth and thickness together.
+        coating: what each coated face grows by, after depth and thickness were measured.
 
     Raises:
         SpecError: a height is not one.
@@ -83,6 +84,7 @@ class StackNumbers:
     glue: str = "no glue"
     target_proud_mm: float = 0.0
     spread_mm: float = 0.03
+    coating: BuildUp = BARE
 
     def __post_init__(self) -> None:
         if self.spread_mm < 0:
@@ -97,7 +99,7 @@ class StackNumbers:
     @property
     def heights(self) -> Stack:
         """The same numbers as the bench reckons with them."""
-        return Stack(*self._parts())
+        return Stack(*self._parts(), build_up=self.coating)
 
     @property
     def proud_mm(self) -> float:

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from inlayfit.document.coating import coating_finding, coating_fix
 from inlayfit.document.in_unit import text_in_unit
 from inlayfit.document.made_plug import STOPPED
 from inlayfit.document.remedies import BOTH_CUT_CODE, STOPPED_CODE, Fix, fix_for
@@ -88,6 +89,9 @@ def checks(
         height = height_finding(fitting)
         if height is not None:
             found.append(replace(check(height, fitting), fix=height_fix(fitting)))
+        coating = coating_finding(fitting, result)
+        if coating is not None:
+            found.append(replace(check(coating, fitting), fix=coating_fix(fitting)))
     found += [check(finding, None) for finding in state.findings]
     order = {id(f): n for n, f in enumerate(heaviest_first([c.finding for c in found]))}
     return tuple(sorted(found, key=lambda check: order[id(check.finding)]))

@@ -878,6 +878,26 @@
    <translation>sie ließ sich nicht schreiben</translation>
   </message>
   <message>
+   <source>The coating takes {taken} of the clearance; then the plug bites by {bite}.</source>
+   <translation>Die Beschichtung nimmt {taken} vom Spiel; dann klemmt die Einlage um {bite}.</translation>
+  </message>
+  <message>
+   <source>Cut it with {needed}, or mask the walls.</source>
+   <translation>Schneiden Sie mit {needed}, oder decken Sie die Wände ab.</translation>
+  </message>
+  <message>
+   <source>Change the coating</source>
+   <translation>Beschichtung ändern</translation>
+  </message>
+  <message>
+   <source>Add it to the clearance</source>
+   <translation>Zum Spiel dazugeben</translation>
+  </message>
+  <message>
+   <source>Mask the walls, or take as much off one of them before it is coated.</source>
+   <translation>Decken Sie die Wände ab, oder nehmen Sie vor dem Beschichten ebenso viel von einer ab.</translation>
+  </message>
+  <message>
    <source>“=”</source>
    <translation>„=“</translation>
   </message>
@@ -4819,6 +4839,89 @@
   <message>
    <source>{0} more of the same kind are in the report that the export writes.</source>
    <translation>{0} weitere dieser Art stehen im Bericht der Ausgabe.</translation>
+  </message>
+ </context>
+ <context>
+  <name>coating</name>
+  <message>
+   <source>Coating</source>
+   <translation>Beschichtung</translation>
+  </message>
+  <message>
+   <source>What paint, lacquer or anodising adds to each face, after depth and thickness were measured.</source>
+   <translation>Was Farbe, Lack oder Eloxal auf jeder Fläche aufträgt, nachdem Tiefe und Dicke gemessen wurden.</translation>
+  </message>
+  <message>
+   <source>&amp;Host</source>
+   <translation>&amp;Träger</translation>
+  </message>
+  <message>
+   <source>&amp;Plug</source>
+   <translation>&amp;Einlage</translation>
+  </message>
+  <message>
+   <source>Coating of the {0}</source>
+   <translation>Beschichtung: {0}</translation>
+  </message>
+  <message>
+   <source>not coated</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>Bare, or measured as coated.</source>
+   <translation>Blank, oder beschichtet gemessen.</translation>
+  </message>
+  <message>
+   <source>&amp;face</source>
+   <translation>Ober&amp;fläche</translation>
+  </message>
+  <message>
+   <source>fl&amp;oor</source>
+   <translation>&amp;Grund</translation>
+  </message>
+  <message>
+   <source>&amp;walls</source>
+   <translation>&amp;Wände</translation>
+  </message>
+  <message>
+   <source>&amp;upper face</source>
+   <translation>&amp;Oberseite</translation>
+  </message>
+  <message>
+   <source>&amp;lower face</source>
+   <translation>&amp;Unterseite</translation>
+  </message>
+  <message>
+   <source>w&amp;alls</source>
+   <translation>Wän&amp;de</translation>
+  </message>
+  <message>
+   <source>By how much each coated face grows. Depth, thickness and clearance are those before it.</source>
+   <translation>Um so viel wächst jede beschichtete Fläche. Tiefe, Dicke und Spiel gelten davor.</translation>
+  </message>
+  <message>
+   <source>nothing coated</source>
+   <translation>nichts beschichtet</translation>
+  </message>
+  <message>
+   <source>host coated {0}</source>
+   <translation>Träger beschichtet {0}</translation>
+  </message>
+  <message>
+   <source>plug coated {0}</source>
+   <translation>Einlage beschichtet {0}</translation>
+  </message>
+  <message>
+   <source>coated: host {0}, plug {1}</source>
+   <translation>beschichtet: Träger {0}, Einlage {1}</translation>
+  </message>
+  <message>
+   <source>Coated: {0} per side ({1} overall) left at the walls.</source>
+   <translation>Beschichtet bleiben {0} je Seite ({1} gesamt).</translation>
+  </message>
+  <message>
+   <source>Coated: bites by {0} per side ({1} overall).</source>
+   <translation>Beschichtet klemmt es um {0} je Seite ({1} gesamt).</translation>
   </message>
  </context>
  <context>

@@ -8,6 +8,7 @@ import numpy as np
 from hypothesis import strategies as st
 
 from inlayfit.bench.milling import Milling
+from inlayfit.bench.stack import BARE, BuildUp
 from inlayfit.document import edits, made_edits
 from inlayfit.document.edits import Edit
 from inlayfit.document.imports import Outline
@@ -98,7 +99,11 @@ def names() -> st.SearchStrategy[HalfName]:
 
 
 def stacks() -> st.SearchStrategy[StackNumbers]:
-    return st.builds(StackNumbers, depth_mm=lengths(0.5, 5), plug_mm=lengths(0.5, 5), glue=WORDS)
+    films = st.sampled_from([0.0, 0.004, 0.025])
+    coatings = st.just(BARE) | st.builds(BuildUp, films, films, films, films, films, films)
+    return st.builds(
+        StackNumbers, depth_mm=lengths(0.5, 5), plug_mm=lengths(0.5, 5), glue=WORDS, coating=coatings
+    )
 
 
 @st.composite

@@ -5,14 +5,18 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
+from inlayfit.app import theme
 from inlayfit.app.core_words import core
+from inlayfit.app.panels.coating_box import CoatingBox, coating_words, left_words
+from inlayfit.app.panels.elided import ElidedLabel
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
 from inlayfit.app.widgets.lettering import muted_label, title_label
 from inlayfit.app.widgets.paint_stack import StackPart, StackSection
 from inlayfit.app.widgets.stack_view import StackView
+from inlayfit.bench.stack import BARE
 from inlayfit.document.edits import set_stack
 from inlayfit.document.state import Fitting, StackNumbers
 from inlayfit.errors import InlayfitError
@@ -30,12 +34,20 @@ class StackPanel(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        title = title_label(self.tr("Stack"))
+        self.coating_box = CoatingBox(session)
+        head = QHBoxLayout()
+        head.setSpacing(8)
+        head.addWidget(title_label(self.tr("Stack")))
+        head.addStretch(1)
+        head.addWidget(self.coating_box)
         self.view = StackView()
         self.view.setFixedHeight(180)
         self.depth_box = self._length(self.tr("Pocket depth"))
         self.thickness_box = self._length(self.tr("Plug thickness"))
         self.spread_box = self._length(self.tr("Readings vary by ±"))
+        self.left_note = ElidedLabel()
+        self.left_note.setFont(theme.font(theme.CAPTION))
+        self.left_note.setProperty("muted", True)
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(2)
@@ -52,9 +64,10 @@ class StackPanel(QWidget):
         column_layout = QVBoxLayout(self)
         column_layout.setContentsMargins(0, 0, 0, 0)
         column_layout.setSpacing(0)
-        column_layout.addWidget(title)
+        column_layout.addLayout(head)
         column_layout.addWidget(self.view)
         column_layout.addLayout(grid)
+        column_layout.addWidget(self.left_note)
         self.view.height_dragging.connect(self._on_view_height_dragging)
         self.view.height_released.connect(self._on_view_height_released)
         self.view.part_activated.connect(self._on_view_part_activated)
@@ -128,8 +141,17 @@ class StackPanel(QWidget):
 
     @Slot(object)
     def _on_session_state_changed(self, change: Change) -> None:
-        if not change.is_of_clearance:
+        if change.is_of_clearance:
+            self._show_left()
+        else:
             self._show()
+
+    def _show_left(self) -> None:
+        """What coated walls leave of the clearance."""
+        state = self._session.shown
+        words = "" if state.lead is None else left_words(state.lead, state.unit)
+        self.left_note.say(words)
+        self.left_note.setVisible(bool(words))
 
     def _show(self) -> None:
         state = self._session.shown
@@ -145,8 +167,10 @@ class StackPanel(QWidget):
                 bed_word=core(stack.glue),
                 host_word=core(fitting.pocket.material or fitting.pocket.name) or self.tr("host"),
                 target_mm=stack.target_proud_mm,
+                coating_words=coating_words(stack.coating, state.unit) if stack.coating != BARE else "",
             )
         )
+        self._show_left()
         for box, value in (
             (self.depth_box, stack.depth_mm),
             (self.thickness_box, stack.plug_mm),

@@ -11,6 +11,7 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 from inlayfit.app import theme
 from inlayfit.app.canvas.reading_text import signed
 from inlayfit.app.theme import Tokens, colour
+from inlayfit.app.widgets.paint_coating import bare_body, film_px, paint_host_film, paint_plug_film
 from inlayfit.bench.stack import Height, Spread, Stack, height_word
 from inlayfit.units import Unit, format_length
 
@@ -22,6 +23,7 @@ _ANSWER_PX, _FACE_PX, _BELOW_FLOOR_PX = 44.0, 40.0, 24.0
 _GAUGE_WIDTH_PX = 122.0
 _GAUGE_LINE_PX = 14.0
 _SIDE_GAP_PX, _BED_PX, _EDGE_BREAK_PX, _FILLET_PX = 5.0, 8.0, 8.0, 8.0
+_LINE_PX, _GROWN_GAP_PX = 17.0, 5.0
 _DIMMED = 0.5
 _RING_ROOM_PX = 6.0
 """Between lettering and the ring round the picture."""
@@ -49,6 +51,7 @@ class StackSection:
         plug_word, bed_word, host_word: what the parts are called.
         flush_mm: a step of up to this much counts as flush.
         target_mm: how far above the host face the plug is meant to end.
+        coating_words: what is coated and by how much; "" if nothing is.
     """
 
     stack: Stack = field(default_factory=lambda: Stack(Spread.exact(3.0), Spread.exact(3.0)))
@@ -57,6 +60,7 @@ class StackSection:
     host_word: str = "host"
     flush_mm: float = 0.01
     target_mm: float = 0.0
+    coating_words: str = ""
 
     def height_mm(self, part: StackPart) -> float:
         """The expected height of a part."""
@@ -92,14 +96,16 @@ class SectionShape:
     """Where things stand, in pixels.
 
     Attributes:
-        face_y, floor_y: the host face and the pocket's floor.
+        face_y: the host face, as coated.
+        bare_y, floor_y: the host's face and the pocket's floor, bare.
         left, right: the pocket's walls.
         end: the right end of the host.
-        plug: the plug's box; its top is off the face by the step.
+        plug: the plug's box, as coated; its top is off the face by the step.
         bed_y: the top of the tape or glue.
     """
 
     face_y: float
+    bare_y: float
     floor_y: float
     left: float
     right: float
@@ -126,11 +132,13 @@ def section_shape(area: QRectF, section: StackSection) -> SectionShape:
     end = area.right() - _gauge_width()
     face, floor = area.top() + _FACE_PX, area.bottom() - _ANSWER_PX - _BELOW_FLOOR_PX
     left, right = area.left() + 0.30 * (end - area.left()), area.left() + 0.86 * (end - area.left())
-    bed_y = floor - (_BED_PX if section.stack.rest.middle_mm > 0 else 0.0)
+    coating = section.stack.build_up
+    bed_y = floor - film_px(coating.floor_mm) - (_BED_PX if section.stack.rest.middle_mm > 0 else 0.0)
     step = section.stack.proud.middle_mm * gauge_scale(section)
     top = face - min(_GAUGE_REACH_PX + 6, max(-_GAUGE_REACH_PX - 6, step))
-    plug = QRectF(left + _SIDE_GAP_PX, top, right - left - 2 * _SIDE_GAP_PX, bed_y - top)
-    return SectionShape(face, floor, left, right, end, plug, bed_y)
+    inset = film_px(coating.pocket_wall_mm) + _SIDE_GAP_PX
+    plug = QRectF(left + inset, top, right - left - 2 * inset, bed_y - top)
+    return SectionShape(face, face + film_px(coating.rim_mm), floor, left, right, end, plug, bed_y)
 
 
 def _gauge_width() -> float:
@@ -170,9 +178,9 @@ def paint_section(
 ) -> None:
     """Paint everything; `held` is the face that is taken hold of."""
     shape = section_shape(area, section)
-    _paint_host(painter, area, shape, look)
+    _paint_host(painter, area, shape, section, look)
     _paint_bed(painter, shape, section, look)
-    _paint_plug(painter, shape, look)
+    _paint_plug(painter, shape, section, look)
     _paint_grips(painter, shape, section, look, held)
     painter.setOpacity(_DIMMED if dimmed else 1.0)
     _paint_words(painter, area, shape, section, look, unit)
@@ -187,19 +195,21 @@ def height_title(section: StackSection) -> str:
     return words[height_word(section.stack.proud.middle_mm, section.flush_mm)]
 
 
-def _paint_host(painter: QPainter, area: QRectF, shape: SectionShape, look: Tokens) -> None:
+def _paint_host(
+    painter: QPainter, area: QRectF, shape: SectionShape, section: StackSection, look: Tokens
+) -> None:
     """The host with its pocket; the worn cutter's fillet in the floor's corners."""
     wall = [
-        QPointF(area.left(), shape.face_y),
-        QPointF(shape.left, shape.face_y),
+        QPointF(area.left(), shape.bare_y),
+        QPointF(shape.left, shape.bare_y),
         QPointF(shape.left, shape.floor_y - _FILLET_PX),
         QPointF(shape.left + _FILLET_PX * 0.3, shape.floor_y - _FILLET_PX * 0.3),
         QPointF(shape.left + _FILLET_PX, shape.floor_y),
         QPointF(shape.right - _FILLET_PX, shape.floor_y),
         QPointF(shape.right - _FILLET_PX * 0.3, shape.floor_y - _FILLET_PX * 0.3),
         QPointF(shape.right, shape.floor_y - _FILLET_PX),
-        QPointF(shape.right, shape.face_y),
-        QPointF(shape.end, shape.face_y),
+        QPointF(shape.right, shape.bare_y),
+        QPointF(shape.end, shape.bare_y),
     ]
     bottom = shape.floor_y + _BELOW_FLOOR_PX
     painter.setPen(Qt.PenStyle.NoPen)
@@ -208,6 +218,7 @@ def _paint_host(painter: QPainter, area: QRectF, shape: SectionShape, look: Toke
     painter.setPen(QPen(colour(look.host_line), 1.6))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawPolyline(QPolygonF(wall))
+    paint_host_film(painter, wall, section.stack.build_up, look)
 
 
 def _paint_bed(painter: QPainter, shape: SectionShape, section: StackSection, look: Tokens) -> None:
@@ -217,22 +228,21 @@ def _paint_bed(painter: QPainter, shape: SectionShape, section: StackSection, lo
     painter.fillRect(bed, colour(look.accent, 0.6))
 
 
-def _paint_plug(painter: QPainter, shape: SectionShape, look: Tokens) -> None:
-    body, chamfer = shape.plug, _EDGE_BREAK_PX
+def _paint_plug(painter: QPainter, shape: SectionShape, section: StackSection, look: Tokens) -> None:
+    coating, chamfer = section.stack.build_up, _EDGE_BREAK_PX
+    body = bare_body(shape.plug, coating)
+    outline = [
+        body.topLeft(),
+        body.topRight(),
+        body.bottomRight() - QPointF(0, chamfer),
+        body.bottomRight() - QPointF(chamfer, 0),
+        body.bottomLeft() + QPointF(chamfer, 0),
+        body.bottomLeft() - QPointF(0, chamfer),
+    ]
     painter.setPen(QPen(colour(look.text), 1.4))
     painter.setBrush(colour(look.plug_tint))
-    painter.drawPolygon(
-        QPolygonF(
-            [
-                body.topLeft(),
-                body.topRight(),
-                body.bottomRight() - QPointF(0, chamfer),
-                body.bottomRight() - QPointF(chamfer, 0),
-                body.bottomLeft() + QPointF(chamfer, 0),
-                body.bottomLeft() - QPointF(0, chamfer),
-            ]
-        )
-    )
+    painter.drawPolygon(QPolygonF(outline))
+    paint_plug_film(painter, outline, coating, look)
 
 
 def _paint_grips(
@@ -258,14 +268,16 @@ def _paint_words(
     painter: QPainter, area: QRectF, shape: SectionShape, section: StackSection, look: Tokens, unit: Unit
 ) -> None:
     body = shape.plug.adjusted(4, 14, -4, -10)
-    _two_lines(painter, body, section.plug_word, section.stack.plug.middle_mm, look, unit)
+    growth = section.stack.build_up
+    thickness_mm, depth_mm = section.stack.plug.middle_mm, section.stack.depth.middle_mm
+    _lines(painter, body, section.plug_word, thickness_mm, growth.thickness_change_mm, look, unit)
     dimension_x = shape.left - 12
     painter.setPen(QPen(colour(look.host_line), 1))
-    painter.drawLine(QLineF(dimension_x, shape.face_y, dimension_x, shape.floor_y))
-    for y in (shape.face_y, shape.floor_y):
+    painter.drawLine(QLineF(dimension_x, shape.bare_y, dimension_x, shape.floor_y))
+    for y in (shape.bare_y, shape.floor_y):
         painter.drawLine(QLineF(dimension_x - 4, y, dimension_x + 4, y))
-    depth = QRectF(area.left(), shape.face_y, dimension_x - 6 - area.left(), shape.floor_y - shape.face_y)
-    _two_lines(painter, depth, _tr("depth"), section.stack.depth.middle_mm, look, unit)
+    depth = QRectF(area.left(), shape.bare_y, dimension_x - 6 - area.left(), shape.floor_y - shape.bare_y)
+    _lines(painter, depth, _tr("depth"), depth_mm, growth.depth_change_mm, look, unit)
     painter.setFont(theme.font(theme.CAPTION))
     painter.setPen(colour(look.host_line))
     floor = QRectF(shape.left - 60, shape.floor_y + 4, shape.right - shape.left + 120, 18)
@@ -300,16 +312,34 @@ def _paint_bed_words(
     painter.drawText(QPointF(left, y + 4), number)
 
 
-def _two_lines(painter: QPainter, box: QRectF, word: str, height_mm: float, look: Tokens, unit: Unit) -> None:
-    painter.setFont(theme.font(theme.CAPTION))
+def _lines(
+    painter: QPainter, box: QRectF, word: str, height_mm: float, grown_mm: float, look: Tokens, unit: Unit
+) -> None:
+    """A word, its height, and what a coating adds to it: beside it, or below where it is narrow."""
+    caption, title = theme.font(theme.CAPTION), theme.font(theme.TITLE)
+    number = format_length(height_mm, unit, with_unit=False)
+    grown = signed(grown_mm, unit) if grown_mm else ""
+    wide = QFontMetricsF(title).horizontalAdvance(number)
+    beside = QFontMetricsF(caption).horizontalAdvance(grown) + _GROWN_GAP_PX if grown else 0.0
+    is_beside = wide + beside <= box.width()
+    line = QRectF(box.left(), 0, box.width(), _LINE_PX)
+    line.moveTop(box.center().y() - (2 if is_beside else 3) * _LINE_PX / 2)
     painter.setPen(colour(look.text))
+    painter.setFont(caption)
     shown = painter.fontMetrics().elidedText(word, Qt.TextElideMode.ElideRight, round(box.width()))
-    top = QRectF(box.left(), box.center().y() - 17, box.width(), 17)
-    painter.drawText(top, Qt.AlignmentFlag.AlignCenter, shown)
-    painter.setFont(theme.font(theme.TITLE))
-    painter.drawText(
-        top.translated(0, 17), Qt.AlignmentFlag.AlignCenter, format_length(height_mm, unit, with_unit=False)
-    )
+    centre = Qt.AlignmentFlag.AlignCenter
+    painter.drawText(line, centre, shown)
+    line.translate(0, _LINE_PX)
+    if is_beside:
+        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        row = line.adjusted((line.width() - wide - beside) / 2, 0, -(line.width() - wide - beside) / 2, 0)
+        painter.drawText(row, right, grown)
+        painter.setFont(title)
+        painter.drawText(row, Qt.AlignmentFlag.AlignVCenter, number)
+        return
+    painter.drawText(line.translated(0, _LINE_PX), centre, grown)
+    painter.setFont(title)
+    painter.drawText(line, centre, number)
 
 
 def _paint_gauge(

@@ -106,6 +106,8 @@ class StackView(QWidget):
         heights = ", ".join(
             f"{section.word(part)} {format_length(section.height_mm(part), self._unit)}" for part in StackPart
         )
+        if section.coating_words:
+            heights = f"{heights}, {section.coating_words}"
         low, middle, high = (signed(v, self._unit) for v in (proud.low_mm, proud.middle_mm, proud.high_mm))
         if is_off_target(section):
             middle = self.tr("{0}, {1} wanted").format(middle, signed(section.target_mm, self._unit))
