@@ -42,6 +42,8 @@ class IconName(StrEnum):
     ROUGH = "rough"
     LEFT_OVER = "left-over"
     RELIEF = "relief"
+    MORE = "more"
+    LESS = "less"
 
 
 OF_COMMANDS: dict[str, IconName] = {
@@ -70,6 +72,11 @@ class IconButton(QToolButton):
         if words:
             self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
             self.setIconSize(QSize(20, 16))  # a little air before the words
+        self._take_colours()
+
+    def set_icon(self, name: IconName) -> None:
+        """Show another icon."""
+        self._name = name
         self._take_colours()
 
     def changeEvent(self, event: QEvent) -> None:

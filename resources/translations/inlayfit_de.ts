@@ -4916,6 +4916,14 @@
    <translation>beschichtet: Träger {0}, Einlage {1}</translation>
   </message>
   <message>
+   <source>coated {0}</source>
+   <translation>beschichtet {0}</translation>
+  </message>
+  <message>
+   <source>bare</source>
+   <translation>blank</translation>
+  </message>
+  <message>
    <source>Coated: {0} per side ({1} overall) left at the walls.</source>
    <translation>Beschichtet bleiben {0} je Seite ({1} gesamt).</translation>
   </message>
@@ -5525,6 +5533,18 @@ Geben Sie ein: 0.05, 2 thou, 1/64 in …</translation>
   <message>
    <source>Varies by ±</source>
    <translation>Schwankt um ±</translation>
+  </message>
+  <message>
+   <source>Numbers</source>
+   <translation>Zahlen</translation>
+  </message>
+  <message>
+   <source>Numbers of the stack</source>
+   <translation>Zahlen des Aufbaus</translation>
+  </message>
+  <message>
+   <source>Boxes to type depth and thickness, and how much their readings vary.</source>
+   <translation>Felder für Tiefe und Dicke, und wie sehr deren Messwerte schwanken.</translation>
   </message>
   <message>
    <source>host</source>

@@ -34,6 +34,8 @@ from inlayfit.geometry.path import Points
 from inlayfit.units import Unit, format_length
 
 _FOOTER_PX, _READING_PX = 26.0, 46.0
+READING_ONLY_PX = 38
+"""Height at which only the number is shown."""
 _ZOOM_STEP = 1.25
 _NOTCH = 120
 _DIMMED = 0.5
@@ -53,7 +55,7 @@ class Loupe(QWidget):
         self._stale = False
         self._zoom = 1.0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(220, 150)
+        self.setMinimumSize(220, 140)
         self.setAccessibleName(self.tr("Loupe"))
 
     def set_spot(self, fitting: FittingScene | None, spot: Spot | None) -> None:
@@ -129,6 +131,9 @@ class Loupe(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         look = theme.tokens_of(self)
+        if self.height() <= READING_ONLY_PX:
+            self._paint_reading_only(painter, look)
+            return
         frame = QRectF(self.rect()).adjusted(1, 1, -1, -1 - _READING_PX)
         picture = frame.adjusted(0, 0, 0, -_FOOTER_PX)
         painter.fillRect(frame, colour(look.canvas))
@@ -143,13 +148,24 @@ class Loupe(QWidget):
             painter.restore()
             self._paint_footer(painter, frame, view, look)
             self._paint_reading(painter, frame.bottom(), look)
+        self._paint_ring(painter, frame, look)
+        painter.end()
+
+    def _paint_reading_only(self, painter: QPainter, look: Tokens) -> None:
+        if self._fitting is not None and self._spot is not None:
+            self._paint_reading(painter, -7.0, look)
+        if self.hasFocus():
+            self._paint_ring(painter, QRectF(self.rect()), look)
+        painter.end()
+
+    def _paint_ring(self, painter: QPainter, frame: QRectF, look: Tokens) -> None:
+        """The line round the picture, or the ring of what has the keyboard."""
         focused = self.hasFocus()
         width = theme.FOCUS_RING_PX if focused else 1
         painter.setPen(QPen(colour(look.focus if focused else look.hairline), width))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         inset = 1 if focused else 0  # whole pixels, so that the ring is seen beside a line of any colour
         painter.drawRoundedRect(frame.adjusted(inset, inset, -inset, -inset), 4, 4)
-        painter.end()
 
     def _paint_picture(self, painter: QPainter, view: LoupeView, area: QRectF, look: Tokens) -> None:
         assert self._fitting is not None

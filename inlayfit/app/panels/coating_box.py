@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication, Qt, Slot
-from PySide6.QtWidgets import QCheckBox, QFormLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFormLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.canvas.reading_text import signed_overall
@@ -53,6 +53,7 @@ class CoatingBox(FormBox):
         self.faces: dict[Face, QCheckBox] = {}
         self.setFont(theme.font(theme.BASE))
         self.setFixedHeight(_HEIGHT_PX)
+        self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         self.left_refused.connect(session.refused)
         session.state_changed.connect(self._on_session_state_changed)
         self._show()
@@ -140,7 +141,9 @@ class CoatingBox(FormBox):
         state = self._session.shown
         self.setEnabled(state.lead is not None)
         coating = BARE if state.lead is None else state.lead.stack.coating
+        self.short = short_words(coating, state.unit)
         self.say(coating_words(coating, state.unit))
+        self.updateGeometry()
         if self.lengths and self.popup.isVisible():
             self._show_form()
 
@@ -154,6 +157,13 @@ def coating_words(coating: BuildUp, unit: Unit) -> str:
     if not thickness_mm(coating, Half.POCKET):
         return _tr("plug coated {0}").format(plug)
     return _tr("coated: host {0}, plug {1}").format(host, plug)
+
+
+def short_words(coating: BuildUp, unit: Unit) -> str:
+    """The same where there is little room: only by how much, the host before the plug."""
+    grown = [mm for mm in (thickness_mm(coating, half) for half in (Half.POCKET, Half.PLUG)) if mm]
+    numbers = ", ".join(format_length(mm, unit, with_unit=False) for mm in grown)
+    return _tr("coated {0}").format(numbers) if grown else _tr("bare")
 
 
 def left_words(fitting: Fitting, unit: Unit) -> str:

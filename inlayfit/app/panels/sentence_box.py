@@ -60,6 +60,8 @@ class SentenceBox(QToolButton):
         """"hollow" or "solid": the sign of a half that may or may not move, the same as in the map."""
         self.is_plain = False
         """Whether only the lower edge is drawn: the half may not move."""
+        self.short = ""
+        """Words to show where the others have no room; "" if there are none."""
 
     def say(self, words: str) -> None:
         """Show other words."""
@@ -69,11 +71,14 @@ class SentenceBox(QToolButton):
             self.updateGeometry()
 
     def sizeHint(self) -> QSize:
-        width = self.fontMetrics().horizontalAdvance(self.text()) + 2 * _PAD + _ARROW
+        return self._size_for(self.text())
+
+    def _size_for(self, words: str) -> QSize:
+        width = self.fontMetrics().horizontalAdvance(words) + 2 * _PAD + _ARROW
         return QSize(max(48, width + (_SIGN if self.sign else 0)), _HEIGHT)
 
     def minimumSizeHint(self) -> QSize:
-        return self.sizeHint()
+        return self._size_for(self.short or self.text())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in _OPENING_KEYS:
@@ -125,7 +130,9 @@ class SentenceBox(QToolButton):
             left += _SIGN
         painter.setFont(self.font())
         words = self.rect().adjusted(left, -1, -_PAD - _ARROW, -1)
-        painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), self.text())
+        fits = self.fontMetrics().horizontalAdvance(self.text()) <= words.width()
+        shown = self.text() if fits or not self.short else self.short
+        painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), shown)
         if not self.isEnabled():
             return
         x, y = self.width() - _PAD - 8, self.height() / 2

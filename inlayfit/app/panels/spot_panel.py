@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt, Slot
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QToolButton, QVBoxLayout, QWidget
 
-from inlayfit.app.canvas.loupe import Loupe
+from inlayfit.app.canvas.loupe import READING_ONLY_PX, Loupe
 from inlayfit.app.canvas.loupe_view import LoupeSpot
 from inlayfit.app.canvas.pointing import PointerReading
 from inlayfit.app.canvas.scene import FittingScene
@@ -17,6 +17,8 @@ from inlayfit.app.session import Session
 from inlayfit.app.widgets.lettering import muted_label, thin_rule, title_label
 
 _LOUPE_PX, _LOW_LOUPE_PX, _HIGH_LOUPE_PX = 196, 150, 250
+_LOWEST_LOUPE_PX = 140
+_GAP_PX = 6
 
 
 class SpotPanel(QScrollArea):
@@ -43,21 +45,22 @@ class SpotPanel(QScrollArea):
         head.addWidget(self._which, 1)
         head.addWidget(self.previous)
         head.addWidget(self.next)
-        rule = thin_rule()
+        self._rule = thin_rule()
         self.stack = StackPanel(session)
         body = QWidget()
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(8)
+        column.setSpacing(_GAP_PX)
         self.seat = SeatPanel(session)
         column.addWidget(self.seat)
         column.addLayout(head)
         column.addWidget(self.loupe)
-        column.addWidget(rule)
+        column.addWidget(self._rule)
         column.addWidget(self.stack)
         column.addStretch(1)
         self.setWidget(body)
         body.installEventFilter(self)
+        self.stack.opened.connect(self._on_stack_opened)
         session.spot_chosen.connect(self._on_session_spot_chosen)
 
     def _arrow(self, icon: IconName, name: str, step: int) -> QToolButton:
@@ -82,12 +85,31 @@ class SpotPanel(QScrollArea):
         return super().eventFilter(watched, event)
 
     def _fit_loupe(self) -> None:
-        """Give the loupe what the stack leaves, so that nothing has to be scrolled if it need not."""
+        """Give the loupe what the stack leaves, so that nothing has to be scrolled if it need not.
+
+        Where that would be too little, the stack is asked to do with less; while its boxes are wanted there
+        too, the loupe shows its number only.
+        """
         body = self.widget()
-        if body is not None:
-            rest = body.minimumSizeHint().height() - self.loupe.height()
-            room = self.viewport().height() - rest
-            self.loupe.setFixedHeight(min(_HIGH_LOUPE_PX, max(_LOW_LOUPE_PX, room)))
+        if body is None:
+            return
+        room = self.viewport().height()
+        rest = body.minimumSizeHint().height() - self.loupe.height()
+        rule = 0 if not self._rule.isHidden() else self._rule.height() + _GAP_PX
+        full = rest + rule - self.stack.minimumSizeHint().height() + self.stack.full_height()
+        is_tight = full + _LOW_LOUPE_PX > room
+        self._rule.setVisible(not is_tight)
+        self.stack.set_tight(is_tight)
+        if is_tight and self.stack.opener.isChecked():
+            self.loupe.setFixedHeight(READING_ONLY_PX)
+            return
+        rest = body.minimumSizeHint().height() - self.loupe.height()
+        self.loupe.setFixedHeight(min(_HIGH_LOUPE_PX, max(_LOWEST_LOUPE_PX, room - rest)))
+
+    @Slot()
+    def _on_stack_opened(self) -> None:
+        """Bring the boxes into sight once they have their place."""
+        QTimer.singleShot(0, self, lambda: self.ensureWidgetVisible(self.stack.numbers, 0, 0))
 
     @property
     def which(self) -> str:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from inlayfit.app import theme
 from inlayfit.app.core_words import core
+from inlayfit.app.icons import IconButton, IconName
 from inlayfit.app.panels.coating_box import CoatingBox, coating_words, left_words
 from inlayfit.app.panels.elided import ElidedLabel
 from inlayfit.app.session import Change, Session
@@ -21,34 +22,43 @@ from inlayfit.document.edits import set_stack
 from inlayfit.document.state import Fitting, StackNumbers
 from inlayfit.errors import InlayfitError
 
+_VIEW_PX, _TIGHT_VIEW_PX = 180, 158
+
 
 class StackPanel(QWidget):
     """The section with its boxes.
 
     Signals:
         bed_asked(): the thickness of tape or glue is to be typed; its box is in the fit sentence.
+        opened(): the boxes are to be seen.
     """
 
     bed_asked = Signal()
+    opened = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
+        self._is_tight = False
+        self.opener = self._opener()
         self.coating_box = CoatingBox(session)
         head = QHBoxLayout()
         head.setSpacing(8)
         head.addWidget(title_label(self.tr("Stack")))
+        head.addWidget(self.opener)
         head.addStretch(1)
         head.addWidget(self.coating_box)
         self.view = StackView()
-        self.view.setFixedHeight(180)
+        self.view.setFixedHeight(_VIEW_PX)
         self.depth_box = self._length(self.tr("Pocket depth"))
         self.thickness_box = self._length(self.tr("Plug thickness"))
         self.spread_box = self._length(self.tr("Readings vary by ±"))
         self.left_note = ElidedLabel()
         self.left_note.setFont(theme.font(theme.CAPTION))
         self.left_note.setProperty("muted", True)
-        grid = QGridLayout()
+        self.numbers = QWidget()
+        grid = QGridLayout(self.numbers)
+        grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(8)
         grid.setVerticalSpacing(2)
         boxes = (
@@ -66,13 +76,56 @@ class StackPanel(QWidget):
         column_layout.setSpacing(0)
         column_layout.addLayout(head)
         column_layout.addWidget(self.view)
-        column_layout.addLayout(grid)
+        column_layout.addWidget(self.numbers)
         column_layout.addWidget(self.left_note)
         self.view.height_dragging.connect(self._on_view_height_dragging)
         self.view.height_released.connect(self._on_view_height_released)
         self.view.part_activated.connect(self._on_view_part_activated)
         session.state_changed.connect(self._on_session_state_changed)
         self._show()
+
+    def _opener(self) -> IconButton:
+        """The button that the boxes wait behind in a low window."""
+        opener = IconButton(IconName.MORE, self.tr("Numbers"))
+        opener.setObjectName("quiet")
+        name = self.tr("Numbers of the stack")
+        opener.setAccessibleName(name)
+        why = self.tr("Boxes to type depth and thickness, and how much their readings vary.")
+        opener.setToolTip(f"<b>{name}</b><br>{why}")
+        opener.setCheckable(True)
+        opener.toggled.connect(self._on_opener_toggled)
+        opener.hide()
+        return opener
+
+    # --- in a low window
+
+    def set_tight(self, tight: bool) -> None:
+        """Lower the picture and let the boxes wait behind a button, or show all."""
+        if tight is self._is_tight:
+            return
+        self._is_tight = tight
+        self.opener.setVisible(tight)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """The picture is lower only where the loupe's stands above it."""
+        is_open = not self._is_tight or self.opener.isChecked()
+        self.view.setFixedHeight(_VIEW_PX if is_open else _TIGHT_VIEW_PX)
+        self.numbers.setVisible(is_open)
+
+    def full_height(self) -> int:
+        """What it takes with everything to be seen."""
+        missing = _VIEW_PX - self.view.height()
+        if self.numbers.isHidden():
+            missing += self.numbers.minimumSizeHint().height()
+        return self.minimumSizeHint().height() + missing
+
+    @Slot(bool)
+    def _on_opener_toggled(self, is_open: bool) -> None:
+        self.opener.set_icon(IconName.LESS if is_open else IconName.MORE)
+        self._make_room()
+        if is_open:
+            self.opened.emit()
 
     def _length(self, name: str) -> LengthBox:
         box = LengthBox()
@@ -121,6 +174,7 @@ class StackPanel(QWidget):
         if box is None:
             self.bed_asked.emit()
         else:
+            self.opener.setChecked(True)
             box.setFocus(Qt.FocusReason.OtherFocusReason)
             box.selectAll()
 
