@@ -41,7 +41,7 @@ from inlayfit.document.verdict import Check, checks, verdict
 from inlayfit.finding import Severity
 
 SIDE_WIDTH_PX = 408
-_NARROW_SIDE_WIDTH_PX = 320
+_NARROW_SIDE_WIDTH_PX = 380
 _MAP_WIDTH_PX = 1000
 
 

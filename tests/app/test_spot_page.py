@@ -16,7 +16,9 @@ from inlayfit.app.widgets.paint_stack import StackPart
 from inlayfit.app.window import MainWindow
 from inlayfit.bench.stack import BARE, BuildUp
 from inlayfit.document.coating import set_coating
+from inlayfit.document.edits import set_unit
 from inlayfit.shipped import shipped_folder
+from inlayfit.units import Unit
 
 Settled = Callable[[Session], None]
 COATED = BuildUp.host(0.025).with_coat(BuildUp.plug(0.01))
@@ -127,3 +129,17 @@ def test_where_there_is_room_the_boxes_stand_open(window: MainWindow, settled: S
     window.resize(1280, 800)
     qtbot.waitUntil(lambda: not stack.depth_box.isVisible(), timeout=5_000)
     assert stack.opener.isVisible()
+
+
+@pytest.mark.parametrize("unit", Unit)
+def test_nothing_is_cut_off_in_the_narrowest_side(
+    language: str, window: MainWindow, settled: Settled, unit: Unit
+) -> None:
+    work = _low(window, settled, COATED).work
+    work.split.setSizes([1280, 1])
+    window.session.do(lambda s: set_unit(s, unit))
+    QApplication.processEvents()
+    assert work.spot.stack.view.width() <= work.spot.viewport().width()
+    window.resize(1280, 900)
+    QApplication.processEvents()
+    assert work.spot.stack.view.width() <= work.spot.viewport().width()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QCoreApplication, Qt, Slot
+from PySide6.QtCore import QCoreApplication, QSize, Qt, Slot
 from PySide6.QtWidgets import QCheckBox, QFormLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from inlayfit.app import theme
@@ -28,7 +28,7 @@ from inlayfit.document.state import Fitting
 from inlayfit.fit.spec import Half
 from inlayfit.units import Unit, format_length
 
-_HEIGHT_PX = 26
+_HEIGHT_PX, _NARROWEST_PX = 26, 110
 _WIDTH_PX = 356
 _NOTE_LINES = 3
 """Room for what walls leave, so that the form does not grow while it is open."""
@@ -57,6 +57,9 @@ class CoatingBox(FormBox):
         self.left_refused.connect(session.refused)
         session.state_changed.connect(self._on_session_state_changed)
         self._show()
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(min(_NARROWEST_PX, super().minimumSizeHint().width()), _HEIGHT_PX)
 
     def _coating(self) -> BuildUp:
         lead = self._session.state.lead

@@ -131,7 +131,9 @@ class SentenceBox(QToolButton):
         painter.setFont(self.font())
         words = self.rect().adjusted(left, -1, -_PAD - _ARROW, -1)
         fits = self.fontMetrics().horizontalAdvance(self.text()) <= words.width()
-        shown = self.text() if fits or not self.short else self.short
+        shown = self.text()
+        if self.short and not fits:
+            shown = self.fontMetrics().elidedText(self.short, Qt.TextElideMode.ElideRight, words.width())
         painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), shown)
         if not self.isEnabled():
             return

@@ -23,7 +23,7 @@ _ANSWER_PX, _FACE_PX, _BELOW_FLOOR_PX = 44.0, 40.0, 24.0
 _GAUGE_WIDTH_PX = 122.0
 _GAUGE_LINE_PX = 14.0
 _SIDE_GAP_PX, _BED_PX, _EDGE_BREAK_PX, _FILLET_PX = 5.0, 8.0, 8.0, 8.0
-_LINE_PX, _GROWN_GAP_PX = 17.0, 5.0
+_LINE_PX, _LOW_LINE_PX, _GROWN_GAP_PX = 17.0, 13.0, 5.0
 _DIMMED = 0.5
 _RING_ROOM_PX = 6.0
 """Between lettering and the ring round the picture."""
@@ -267,7 +267,7 @@ def _paint_grips(
 def _paint_words(
     painter: QPainter, area: QRectF, shape: SectionShape, section: StackSection, look: Tokens, unit: Unit
 ) -> None:
-    body = shape.plug.adjusted(4, 14, -4, -10)
+    body = bare_body(shape.plug, section.stack.build_up).adjusted(4, 3, -4, 0)
     growth = section.stack.build_up
     thickness_mm, depth_mm = section.stack.plug.middle_mm, section.stack.depth.middle_mm
     _lines(painter, body, section.plug_word, thickness_mm, growth.thickness_change_mm, look, unit)
@@ -277,6 +277,7 @@ def _paint_words(
     for y in (shape.bare_y, shape.floor_y):
         painter.drawLine(QLineF(dimension_x - 4, y, dimension_x + 4, y))
     depth = QRectF(area.left(), shape.bare_y, dimension_x - 6 - area.left(), shape.floor_y - shape.bare_y)
+    depth.adjust(0, -_BELOW_FLOOR_PX / 2, 0, _BELOW_FLOOR_PX / 2)  # words may reach below the floor here
     _lines(painter, depth, _tr("depth"), depth_mm, growth.depth_change_mm, look, unit)
     painter.setFont(theme.font(theme.CAPTION))
     painter.setPen(colour(look.host_line))
@@ -322,14 +323,17 @@ def _lines(
     wide = QFontMetricsF(title).horizontalAdvance(number)
     beside = QFontMetricsF(caption).horizontalAdvance(grown) + _GROWN_GAP_PX if grown else 0.0
     is_beside = wide + beside <= box.width()
-    line = QRectF(box.left(), 0, box.width(), _LINE_PX)
-    line.moveTop(box.center().y() - (2 if is_beside else 3) * _LINE_PX / 2)
+    if not is_beside and box.height() < 3 * _LOW_LINE_PX:  # no room; the box above the picture says it
+        grown, beside, is_beside = "", 0.0, True
+    rows = 2 if is_beside else 3
+    pitch = min(_LINE_PX, max(_LOW_LINE_PX, box.height() / rows))
+    line = QRectF(box.left(), box.center().y() - rows * pitch / 2, box.width(), pitch)
     painter.setPen(colour(look.text))
     painter.setFont(caption)
     shown = painter.fontMetrics().elidedText(word, Qt.TextElideMode.ElideRight, round(box.width()))
     centre = Qt.AlignmentFlag.AlignCenter
     painter.drawText(line, centre, shown)
-    line.translate(0, _LINE_PX)
+    line.translate(0, pitch)
     if is_beside:
         right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         row = line.adjusted((line.width() - wide - beside) / 2, 0, -(line.width() - wide - beside) / 2, 0)
@@ -337,7 +341,7 @@ def _lines(
         painter.setFont(title)
         painter.drawText(row, Qt.AlignmentFlag.AlignVCenter, number)
         return
-    painter.drawText(line.translated(0, _LINE_PX), centre, grown)
+    painter.drawText(line.translated(0, pitch), centre, grown)
     painter.setFont(title)
     painter.drawText(line, centre, number)
 

@@ -87,6 +87,28 @@ def test_the_step_is_drawn_between_the_coated_faces() -> None:
     assert masked.plug.top() > bare.plug.top(), "a deeper pocket lets the plug sit lower"
 
 
+@pytest.mark.parametrize("height_px", [158, 180, 212])
+def test_what_a_plug_grows_by_is_said_only_where_it_has_room(height_px: int) -> None:
+    """Words that reach beyond the plug's body would run through its coated faces."""
+    area = QRectF(0, 0, 330, height_px)
+    film = BuildUp.plug(0.01).with_coat(BuildUp.host(0.01))
+    flush = Stack(Spread.exact(2.88), Spread.exact(3.0), Spread.exact(0.1), film)
+    shown = StackSection(flush, plug_word="copper")
+    image = QImage(330, height_px, QImage.Format.Format_RGB32)
+    image.fill(QColor(LIGHT.canvas))
+    painter = QPainter(image)
+    paint_section(painter, area, shown, LIGHT, Unit.INCH, held=None, dimmed=False)
+    painter.end()
+    shape = section_shape(area, shown)
+    body = bare_body(shape.plug, shown.stack.build_up)
+    for y in (body.top() - 2.5, body.bottom() + 1.5):
+        row = {
+            image.pixelColor(x, round(y)).name()
+            for x in range(round(body.left()) + 12, round(body.center().x()) - 12)
+        }
+        assert row == {LIGHT.edge.lower()}
+
+
 def test_a_screen_reader_is_told(qtbot: QtBot) -> None:
     view = StackView()
     qtbot.addWidget(view)
