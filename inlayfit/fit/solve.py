@@ -39,8 +39,7 @@ from inlayfit.fit.residue import Residue, ResidueKind, residues, residues_outsid
 from inlayfit.fit.result import FitResult, HalfResult, ReliefCut
 from inlayfit.fit.spec import FitSpec, Half, HalfSpec, Relief
 from inlayfit.fit.strength import host_around, thin_places
-from inlayfit.geometry.departures import departing_difference
-from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.departures import departing_pieces
 from inlayfit.geometry.morphology import (
     closed,
     closed_with_bars,
@@ -293,10 +292,9 @@ def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
     reached = opened(form.region, radius, tolerance)
     if reached.is_empty:
         return form.swept
-    edge, away = BoundaryIndex(reached), tolerance.settle_mm / 2
-    lost = departing_difference(form.swept, reached, wall=form.swept, other=edge, distance=away, reach=radius)
+    lost = departing_pieces(form.swept, reached, thickness=tolerance.settle_mm, reach=radius)
     # Joining the pieces alone would leave cracks, and notches in passages that have no width to spare.
-    return reached if thick_parts(lost, tolerance.settle_mm).is_empty else reached.union(form.swept)
+    return reached.union(form.swept) if lost else reached
 
 
 def _shaped_pocket(

@@ -1,9 +1,9 @@
-"""Where one wall leaves another: the parts of a difference that matter, without computing all of it.
+"""What lies between two walls that coincide almost everywhere: the pieces that matter, quickly.
 
-Two regions whose walls coincide almost everywhere (a shape and what a cutter leaves of it) are the worst
-case for an overlay: every pair of nearly equal edges must be cut against each other. Distances are cheap.
-So the places where the one wall is farther than a given distance from the other are found first, boxes are
-put round them, and only there is the difference taken.
+Two regions of which one is what a cutter leaves of the other are the worst case for an overlay: every pair of
+nearly equal edges must be cut against each other. Distances are cheap. So they are measured along both
+walls, and the pieces are traced (`geometry.tracing`) where that tells them; round what is left boxes are put,
+and only there is the difference taken.
 
 Both walls are followed. Wherever a disk leaves something, its own arc departs, and an arc's chords are short
 beside the piece it cuts off: that finds every piece, even one in the middle of a long straight wall. How far
@@ -12,46 +12,94 @@ a piece reaches away from its mouth, only the other wall can tell.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
+
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import GeometryCollection
+from shapely import GeometryCollection, MultiPolygon
 
-from inlayfit.geometry.clipping import clipped
-from inlayfit.geometry.distance import BoundaryIndex, with_samples
+from inlayfit.geometry.clipping import Shapes, clipped
+from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
+from inlayfit.geometry.rings import Flags, Rings
+from inlayfit.geometry.tracing import Apart, Traced, Tracing, traced
 
 _MOST_BOXES = 48
 _LARGEST_SHARE = 0.5  # of the area that boxes may cover before the whole difference is cheaper
 _MERGE_ROUNDS = 8
-_CHORDS_APART = (
-    1.5  # chords of one arc, cut anew, lie a little apart; a piece twice `distance` thick departs more
-)
+_SAMPLES_A_RADIUS = 4
+_SHARED_EDGE_MM = 1e-6
 
 
-def departing_difference(
-    larger: Region, smaller: Region, *, wall: Region, other: BoundaryIndex, distance: float, reach: float
-) -> Region:
-    """`larger` minus `smaller`, complete wherever the wall departs by more than `distance`.
+@dataclass(frozen=True, eq=False, slots=True)
+class Piece:
+    """One connected piece between a wall and what a disk leaves of it.
+
+    Attributes:
+        region: itself.
+        mouths: the points of each stretch along the disk's side.
+        depth: how far its farthest vertex is from that side.
+        tip: that vertex.
+        is_apart: whether it touches the disk's side nowhere; then it has no mouth.
+    """
+
+    region: Region
+    mouths: tuple[Points, ...]
+    depth: float
+    tip: tuple[float, float]
+    is_apart: bool = False
+
+
+def departing_pieces(wall: Region, other: Region, *, thickness: float, reach: float) -> list[Piece]:
+    """The pieces thicker than that between a wall and what a disk leaves of it; none of both is empty.
+
+    Films at the tips of a piece, thinner than that, may be cut short.
 
     Args:
-        larger: what contains the other, but for rounding.
-        smaller: what is taken away.
-        wall: the one of the two that a disk was to follow.
-        other: the boundary of the other one, made of what is left of that wall and of the disk's arcs.
-        distance: walls nearer than this coincide; pieces thinner than this may be missing or cut short.
+        wall: what a disk was to follow: what it runs in, or what it runs round.
+        other: what is left of that wall, and arcs of the disk: the one region contains the other, but for
+            rounding.
+        thickness: in millimetres.
         reach: the disk's radius: no piece reaches farther than this from the wall.
     """
-    if larger.is_empty or smaller.is_empty:
-        return larger.minus(smaller)
-    boxes = _departures(wall, other, distance, reach)
+    is_outside = wall.area > other.area
+    edge = BoundaryIndex(other)
+    apart = Apart.between(BoundaryIndex(wall), edge, thickness / 2, reach / _SAMPLES_A_RADIUS)
+    tracing = traced(apart, wall_is_outside=is_outside)
+    larger, smaller = (wall, other) if is_outside else (other, wall)
+    boxes = _boxes(apart, tracing, reach)
     if len(boxes) == 0:
-        return Region.empty()
+        return _of_traced(tracing.pieces)
     if len(boxes) > _MOST_BOXES or _share(boxes, larger) > _LARGEST_SHARE:
-        return larger.minus(smaller)
-    pieces = shapely.difference(clipped(larger, boxes), clipped(smaller, boxes))
-    return Region.of(GeometryCollection(list(pieces)))
+        return _of_difference(thick_parts(larger.minus(smaller), thickness), edge, thickness)
+    parts = Region.of(
+        GeometryCollection(list(shapely.difference(clipped(larger, boxes), clipped(smaller, boxes))))
+    )
+    others = _not_traced(thick_parts(parts, thickness), tracing.pieces)
+    return [*_of_traced(tracing.pieces), *_of_difference(others, edge, thickness)]
+
+
+def _of_traced(pieces: Sequence[Traced]) -> list[Piece]:
+    regions = Region.each(piece.polygon for piece in pieces)
+    return [
+        Piece(region, piece.mouths, piece.depth, piece.tip)
+        for region, piece in zip(regions, pieces, strict=True)
+    ]
+
+
+def _not_traced(parts: Region, pieces: Sequence[Traced]) -> Region:
+    """Without the parts of traced pieces that reach into a box."""
+    if parts.is_empty or not pieces:
+        return parts
+    polygons = np.array(parts.polygons, dtype=object)
+    inside = shapely.point_on_surface(polygons)
+    tree = shapely.STRtree([piece.polygon for piece in pieces])
+    known = tree.query(inside, predicate="intersects")[0]
+    return Region(MultiPolygon(np.delete(polygons, known).tolist()))
 
 
 def _share(boxes: Points, region: Region) -> float:
@@ -60,30 +108,23 @@ def _share(boxes: Points, region: Region) -> float:
     return covered / max((x1 - x0) * (y1 - y0), 1e-300)
 
 
-def _departures(wall: Region, other: BoundaryIndex, distance: float, reach: float) -> Points:
-    """Boxes (n, 4) that do not overlap, round the stretches of both walls that are too far from the other."""
-    arcs = other.region.rings()
-    middles = [(ring + np.roll(ring, -1, axis=0)) / 2 for ring in arcs]
-    aside, _ = BoundaryIndex(wall).nearest(np.vstack(middles))
-    far = aside > _CHORDS_APART * distance
-    if not far.any() and len(arcs) == wall.ring_count:
-        return np.empty((0, 4))
-    walls = [with_samples(ring, reach / 4) for ring in wall.rings()]
-    away, _ = other.nearest(np.vstack(walls))
-    round_arcs = _round_runs(middles, far, reach + aside)
-    return _merged(np.vstack([round_arcs, _round_runs(walls, away > distance, reach + away)]))
+def _boxes(apart: Apart, tracing: Tracing, reach: float) -> Points:
+    """Boxes (n, 4) that do not overlap, round the stretches that tracing left."""
+    round_arcs = _round_runs(apart.arcs, apart.arcs.edge_middles, tracing.is_arc_left, reach + apart.aside)
+    round_walls = _round_runs(apart.walls, apart.walls.points, tracing.is_wall_left, reach + apart.away)
+    return _merged(np.vstack([round_arcs, round_walls]))
 
 
-def _round_runs(rings: list[Points], far: NDArray[np.bool_], margins: Points) -> Points:
-    """A box (n, 4) round each run of points that are far, wider than it by the largest margin in it."""
-    places = np.flatnonzero(far)
+def _round_runs(rings: Rings, points: Points, chosen: Flags, margins: Points) -> Points:
+    """A box (n, 4) round each run of chosen points, wider than it by the largest margin in it."""
+    places = np.flatnonzero(chosen)
     if len(places) == 0:
         return np.empty((0, 4))
-    points, margin = np.vstack(rings)[places], margins[places]
-    ring = np.repeat(np.arange(len(rings)), [len(ring) for ring in rings])[places]
-    firsts = np.concatenate([[0], np.flatnonzero((np.diff(places) > 1) | (np.diff(ring) > 0)) + 1])
-    margin = np.maximum.reduceat(margin, firsts)[:, None]
-    low, high = np.minimum.reduceat(points, firsts, axis=0), np.maximum.reduceat(points, firsts, axis=0)
+    is_first = (np.diff(places, prepend=-2) > 1) | np.isin(places, rings.starts)
+    firsts = np.flatnonzero(is_first)
+    margin = np.maximum.reduceat(margins[places], firsts)[:, None]
+    low = np.minimum.reduceat(points[places], firsts, axis=0)
+    high = np.maximum.reduceat(points[places], firsts, axis=0)
     return np.hstack([low - margin, high + margin])
 
 
@@ -97,3 +138,80 @@ def _merged(boxes: Points) -> Points:
             break
         boxes = shapely.bounds(parts)
     return boxes
+
+
+def _of_difference(parts: Region, edge: BoundaryIndex, thickness: float) -> list[Piece]:
+    """The pieces of a difference; `edge` is the boundary of the disk's side."""
+    pieces = parts.pieces
+    if not pieces:
+        return []
+    walls, found = _walls(np.array([piece.shape for piece in pieces], dtype=object), edge), []
+    for piece in pieces:
+        own, walls = walls[: piece.ring_count], walls[piece.ring_count :]
+        deepest = max(own, key=lambda wall: wall.depth)
+        mouths = tuple(mouth for wall in own for mouth in _mouths(wall, thickness))
+        is_apart = min(wall.nearest for wall in own) > thickness
+        found.append(Piece(piece, mouths, deepest.depth, deepest.tip, is_apart))
+    return found
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Wall:
+    """A ring of a piece beside the disk's side.
+
+    Attributes:
+        ring: its vertices, the first one repeated.
+        shared: whether the middle of each edge lies on that side.
+        nearest, depth: how far the nearest and the farthest vertex are from it.
+        tip: the farthest one.
+    """
+
+    ring: Points
+    shared: NDArray[np.bool_]
+    nearest: float
+    depth: float
+    tip: tuple[float, float]
+
+
+def _walls(shapes: Shapes, edge: BoundaryIndex) -> list[_Wall]:
+    """All rings in turn. The ends of a shared edge lie on the disk's side; others are measured."""
+    rings = shapely.get_rings(shapely.get_parts(shapes))
+    points = shapely.get_coordinates(rings)
+    ends = np.cumsum(shapely.get_num_coordinates(rings))
+    shared = edge.nearest((points[:-1] + points[1:]) / 2)[0] < _SHARED_EDGE_MM
+    shared[ends[:-1] - 1] = False  # from one ring to the next
+    off = np.ones(len(points), dtype=bool)
+    off[:-1] &= ~shared
+    off[1:] &= ~shared
+    away = np.zeros(len(points))
+    if off.any():
+        away[off], _ = edge.nearest(points[off])
+    found = []
+    for first, end in zip([0, *ends[:-1].tolist()], ends.tolist(), strict=True):
+        own = away[first:end]
+        deepest = int(own.argmax())
+        x, y = points[first + deepest].tolist()
+        wall = _Wall(
+            points[first:end], shared[first : end - 1], float(own.min()), float(own[deepest]), (x, y)
+        )
+        found.append(wall)
+    return found
+
+
+def _mouths(wall: _Wall, thickness: float) -> list[Points]:
+    """The points of each stretch of the ring that lies against the disk's side.
+
+    The piece is a difference, so it shares its mouth with that side to the last digits; a wider tolerance
+    would also take in the wall next to a corner's tips, which meets the mouth at a tangent. A stretch of wall
+    shorter than dust does not divide a mouth.
+    """
+    begins = np.flatnonzero(wall.shared & ~np.roll(wall.shared, 1))
+    if len(begins) == 0:
+        return [wall.ring] if wall.shared.all() else []
+    edges = (begins[0] + np.arange(len(wall.shared))) % len(wall.shared)
+    starts, ends, shared = wall.ring[:-1][edges], wall.ring[1:][edges], wall.shared[edges]
+    stretches = [np.flatnonzero(shared)]
+    if len(begins) > 1:
+        walls = np.cumsum(np.hypot(*(ends - starts).T) * ~shared)[shared]
+        stretches = np.split(stretches[0], np.flatnonzero(np.diff(walls) > 2 * thickness) + 1)
+    return [np.vstack([starts[part], ends[part]]) for part in stretches]

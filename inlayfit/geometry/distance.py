@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -56,11 +57,15 @@ def edge_lengths(region: Region, points: Points) -> Points:
 
 def with_samples(ring: Points, step: float) -> Points:
     """The ring's vertices, and points between them no farther apart than `step`."""
+    return sampled(ring, step)[0]
+
+
+def sampled(ring: Points, step: float) -> tuple[Points, NDArray[np.bool_]]:
+    """The same, and which of the points are vertices."""
     spans = np.roll(ring, -1, axis=0) - ring
     lengths = np.hypot(spans[:, 0], spans[:, 1])
     pieces = np.maximum(1, np.ceil(lengths / max(step, _SMALLEST_STEP))).astype(np.intp)
     owner = np.repeat(np.arange(len(ring)), pieces)
     first = np.repeat(np.cumsum(pieces) - pieces, pieces)
     fraction = (np.arange(len(owner)) - first) / pieces[owner]
-    points: Points = ring[owner] + spans[owner] * fraction[:, None]
-    return points
+    return ring[owner] + spans[owner] * fraction[:, None], first == np.arange(len(owner))
