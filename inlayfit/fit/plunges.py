@@ -16,12 +16,11 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from inlayfit.geometry.clipping import Shapes
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
+from inlayfit.geometry.stadiums import Edges, Stadiums
 
 _BARELY_MISSED_MM = 0.0005  # a wall parallel to the plunge lies exactly one radius off it
-_COARSE_CHORDS = 12  # of half a circle, where stadiums are only compared
 
 Numbers = NDArray[np.intp]
 
@@ -121,13 +120,13 @@ def plunge_lengths(ways: Ways, targets: Targets, radius: float) -> Points:
     return lengths
 
 
-def areas_taken(ways: Ways, targets: Targets, near: Shapes, radius: float) -> Points:
+def areas_taken(ways: Ways, targets: Targets, near: Edges, radius: float) -> Points:
     """Area (m,) that the shortest plunge each way takes; infinite where none covers its target.
 
     Args:
         ways: candidates.
         targets: what they have to cover.
-        near: the part of what should be spared that any way of a target can touch, one a target.
+        near: the walls of the part of what should be spared that any way of a target can touch, one a target.
         radius: the cutter's.
     """
     lengths = plunge_lengths(ways, targets, radius)
@@ -135,8 +134,8 @@ def areas_taken(ways: Ways, targets: Targets, near: Shapes, radius: float) -> Po
     covering = np.flatnonzero(~np.isnan(lengths))
     if len(covering):
         some = ways.chosen(covering)
-        stadiums = _coarse_stadiums(some, lengths[covering], radius)
-        areas[covering] = shapely.area(shapely.intersection(near[some.target], stadiums))
+        stadiums = Stadiums(some.origins, some.units, lengths[covering], radius)
+        areas[covering] = stadiums.areas_inside(near, some.target)
     return areas
 
 
@@ -146,16 +145,3 @@ def least_of_each(ways: Ways, areas: Points) -> Numbers:
     order = covering[np.lexsort((covering, areas[covering], ways.target[covering]))]
     least: Numbers = order[np.unique(ways.target[order], return_index=True)[1]]
     return least
-
-
-def _coarse_stadiums(ways: Ways, lengths: Points, radius: float) -> Shapes:
-    """Stadiums with few chords, all of the same form: they are compared, never reported."""
-    angles = np.linspace(-np.pi / 2, np.pi / 2, _COARSE_CHORDS + 1)
-    ahead, aside = radius * np.cos(angles), radius * np.sin(angles)
-    along = np.concatenate([ahead, -ahead])
-    across = np.concatenate([aside, -aside])
-    at_end = np.concatenate([np.ones(len(angles)), np.zeros(len(angles))])
-    reach = along + lengths[:, None] * at_end
-    x, y = ways.units[:, :1], ways.units[:, 1:]
-    rings = np.stack([reach * x - across * y, reach * y + across * x], axis=-1) + ways.origins[:, None]
-    return np.asarray(shapely.polygons(rings))

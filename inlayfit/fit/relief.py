@@ -32,6 +32,7 @@ from inlayfit.geometry.flatten import quad_segments
 from inlayfit.geometry.morphology import dilate
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
+from inlayfit.geometry.stadiums import Edges
 from inlayfit.geometry.tolerance import Tolerance
 
 _FAN_RAD = np.radians([3.0, 6.0, 12.0]).tolist()
@@ -122,7 +123,7 @@ class _Corners:
         feet: the cutter's centre nearest to that.
         channels: ways along the middle of those that are channels, and past those that are cusps.
         boxes: round all that a plunge from these places can touch.
-        near: the part of the half in them.
+        near: the part of the half in them, and its walls.
     """
 
     residues: list[Residue]
@@ -134,6 +135,7 @@ class _Corners:
     channels: Ways
     boxes: Points
     near: Shapes
+    walls: Edges
 
 
 def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radius: float) -> _Corners:
@@ -151,7 +153,8 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
     which, origins = np.hstack([own, own, channels.target]), np.vstack([starts, feet, channels.origins])
     boxes = _boxes(targets, which, origins, radius)
     near = clipped(half, boxes)
-    return _Corners(residues, targets, corners, starts, middles, feet, channels, boxes, near)
+    walls = Edges.of(near)
+    return _Corners(residues, targets, corners, starts, middles, feet, channels, boxes, near, walls)
 
 
 def _boxes(targets: Targets, which: Numbers, origins: Points, radius: float) -> Points:
@@ -258,7 +261,7 @@ def _turned(ways: Ways, *angles: float) -> Ways:
 
 
 def _areas(ways: Ways, corners: _Corners, radius: float) -> Points:
-    return areas_taken(ways, corners.targets, corners.near, radius)
+    return areas_taken(ways, corners.targets, corners.walls, radius)
 
 
 def _best(ways: Ways, areas: Points) -> tuple[Ways, Points]:

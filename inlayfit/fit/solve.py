@@ -126,18 +126,21 @@ def _halves(
 
 
 def _both_to_cut(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Halves:
-    form = _matched_form(drawn, spec, tolerance, progress)
-    pocket = _shaped_pocket(form.region, spec.pocket, tolerance, form)
-    if spec.pocket.relief is Relief.ROUNDED:
-        pocket = replace(pocket, left_over=form.corners)
+    form = _own_form(drawn, spec.pocket, tolerance)
+    progress.raise_if_cancelled()
+    if spec.plug.relief is Relief.ROUNDED:
+        form = _closed_for_plug(form, spec, tolerance, progress)
+        pocket = _pocket_of(form, spec.pocket, tolerance)
+    else:
+        pocket = _own_pocket(drawn, spec.pocket, tolerance)
     progress.raise_if_cancelled()
     target = thinned(erode(form.region, spec.clearance_mm, tolerance), tolerance)
     # Interference grows the form: where the disks that closed it barely overlapped, the plug's cutter, which
     # is smaller by that, no longer meets itself, and leaves stock between two cusps.
-    suits = form.suits_plug and (spec.clearance_mm >= 0 or not tolerance.is_for_cutting)
+    suits = form.suits_plug and spec.clearance_mm >= 0
     plug = HalfResult(target) if suits else _shaped_plug(target, spec.plug, tolerance)
     return (
-        _with_passes(pocket, spec.pocket, Half.POCKET, tolerance),
+        pocket,
         _with_passes(plug, spec.plug, Half.PLUG, tolerance),
         [*form.findings, *check.of_target(form.region, target, spec)],
     )
@@ -218,18 +221,32 @@ def _within(reached: Region, drawn: Region, tolerance: Tolerance) -> Region:
     return reached.common(drawn) if tolerance.is_for_cutting else reached
 
 
-def _matched_form(drawn: Region, spec: FitSpec, tolerance: Tolerance, progress: Progress) -> _Form:
-    reached, left = _pocket_reach(drawn, spec.pocket.radius_mm, tolerance)
-    narrow = _narrow_places(drawn, left, spec.pocket, tolerance)
-    findings = tuple(check.of_reach(left, spec.pocket, Half.POCKET, narrow))
+@lru_cache(maxsize=16)
+def _own_form(drawn: Region, half: HalfSpec, tolerance: Tolerance) -> _Form:
+    """The form that suits the pocket alone; kept, because a slider asks for it again."""
+    reached, left = _pocket_reach(drawn, half.radius_mm, tolerance)
+    narrow = _narrow_places(drawn, left, half, tolerance)
+    findings = tuple(check.of_reach(left, half, Half.POCKET, narrow))
     corners = _together(r.region for r in left if r.kind is ResidueKind.CORNER)
-    if spec.pocket.relief is Relief.ROUNDED:
+    if half.relief is Relief.ROUNDED:
         region = reached
     else:
-        region = _reached_and_corners(drawn, reached, left, spec.pocket.radius_mm, tolerance)
-    progress.raise_if_cancelled()
-    form = _Form(thinned(region, tolerance), reached, corners, findings)
-    return _closed_for_plug(form, spec, tolerance, progress) if spec.plug.relief is Relief.ROUNDED else form
+        region = _reached_and_corners(drawn, reached, left, half.radius_mm, tolerance)
+    return _Form(thinned(region, tolerance), reached, corners, findings)
+
+
+@lru_cache(maxsize=16)
+def _own_pocket(drawn: Region, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    """The pocket of its own form; kept, because a slider for the clearance asks for it again."""
+    return _pocket_of(_own_form(drawn, half, tolerance), half, tolerance)
+
+
+def _pocket_of(form: _Form, half: HalfSpec, tolerance: Tolerance) -> HalfResult:
+    """The pocket cut to a form, with its other outlines."""
+    pocket = _shaped_pocket(form.region, half, tolerance, form)
+    if half.relief is Relief.ROUNDED:
+        pocket = replace(pocket, left_over=form.corners)
+    return _with_passes(pocket, half, Half.POCKET, tolerance)
 
 
 def _reached_and_corners(
@@ -264,8 +281,6 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     radius = max(0.0, spec.plug.radius_mm - spec.clearance_mm)
     pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
     filled = closed(form.region, radius, tolerance)
-    if not tolerance.is_for_cutting:
-        return replace(form, region=thinned(filled, tolerance), is_closed=True, suits_plug=True)
     eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
     narrow = unreached(eased, filled, pocket_radius, tolerance)

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from shapely import LineString
 
 from inlayfit.fit.plunges import Targets, Ways, areas_taken, least_of_each, plunge_lengths
+from inlayfit.geometry.stadiums import Edges
 from tests.strategies import examples, lengths, turns
 
 MICROMETRE = 0.001
@@ -66,7 +67,7 @@ def test_the_least_way_is_the_one_whose_stadium_meets_least(turn: float) -> None
     ways = one_way((0, 0), 0.0)
     for angle in (-0.15, -0.05, 0.05 + turn / 20, 0.15):
         ways = ways.joined(one_way((0, 0), angle)).joined(one_way((0, 10), math.pi / 2 + angle, 1))
-    best = least_of_each(ways, areas_taken(ways, targets, near, 1.0))
+    best = least_of_each(ways, areas_taken(ways, targets, Edges.of(near), 1.0))
     reach = plunge_lengths(ways, targets, 1.0)
 
     def area(i: int) -> float:
