@@ -21,7 +21,6 @@ from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
 
 _LOOSE_MM = 0.005
-_ON_WALL_MM = 1e-6
 
 
 def unreached(
@@ -43,13 +42,13 @@ def _tangent_disks_fit(added: tuple[Residue, ...], form: Region, radius: float, 
     """Whether disks that touch the new pieces of wall stay inside; False where that is not enough."""
     if max(piece.depth for piece in added) > radius:
         return False
-    rings = [ring for piece in added for ring in piece.region.rings()]
-    starts = np.vstack(rings)
-    spans = np.vstack([np.roll(ring, -1, axis=0) for ring in rings]) - starts
+    lines = [line for piece in added for line in piece.mouths]
+    if not lines:
+        return True
+    starts, ends = np.vstack([line[:-1] for line in lines]), np.vstack([line[1:] for line in lines])
+    spans = ends - starts
     sizes = np.hypot(spans[:, 0], spans[:, 1])
-    middles = starts + spans / 2
-    wall = BoundaryIndex(form)
-    new = (wall.nearest(middles)[0] < _ON_WALL_MM) & (sizes > 0)
-    inward = np.column_stack([-spans[new, 1], spans[new, 0]]) / sizes[new, None]
-    room, _ = wall.signed(middles[new] + radius * inward)
+    some = sizes > 0
+    inward = np.column_stack([-spans[some, 1], spans[some, 0]]) / sizes[some, None]
+    room, _ = BoundaryIndex(form).signed((starts + ends)[some] / 2 + radius * inward)
     return bool(room.min(initial=radius) >= radius - tolerance.settle_mm / 2)

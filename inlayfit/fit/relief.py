@@ -23,7 +23,7 @@ from shapely import LineString
 
 from inlayfit.fit.channels import ways_into_channels, ways_past_cusps
 from inlayfit.fit.plunges import Numbers, Targets, Ways, areas_taken, least_of_each, plunge_lengths
-from inlayfit.fit.residue import Residue, ResidueKind, outer_vertices
+from inlayfit.fit.residue import Residue, ResidueKind
 from inlayfit.fit.shared_ways import stadiums_along, with_shared_ways
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
 from inlayfit.geometry.clipping import Shapes, clipped, polygonal
@@ -139,7 +139,7 @@ class _Corners:
 
 
 def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radius: float) -> _Corners:
-    rings = [outer_vertices(residue.region) for residue in residues]
+    rings = _vertices_of(residues)
     counts = np.array([len(ring) for ring in rings])
     middles = np.add.reduceat(np.vstack(rings), np.cumsum(counts) - counts, axis=0) / counts[:, None]
     corners = np.array([residue.tip for residue in residues])
@@ -155,6 +155,18 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
     near = clipped(half, boxes)
     walls = Edges.of(near)
     return _Corners(residues, targets, corners, starts, middles, feet, channels, boxes, near, walls)
+
+
+def _vertices_of(residues: list[Residue]) -> list[Points]:
+    """All vertices of each, the first one of a ring once."""
+    polygons, of_residue = shapely.get_parts(
+        [residue.region.shape for residue in residues], return_index=True
+    )
+    rings, of_polygon = shapely.get_rings(polygons, return_index=True)
+    points, of_ring = shapely.get_coordinates(rings, return_index=True)
+    is_new = np.diff(of_ring, append=-1) == 0  # the last point of a ring is its first
+    counts = np.bincount(of_residue[of_polygon[of_ring[is_new]]])
+    return np.split(points[is_new], np.cumsum(counts)[:-1])
 
 
 def _boxes(targets: Targets, which: Numbers, origins: Points, radius: float) -> Points:

@@ -17,7 +17,8 @@ import numpy as np
 import shapely
 from shapely import Polygon
 
-from inlayfit.geometry.departures import Piece, departing_pieces
+from inlayfit.geometry.departures import departing_pieces
+from inlayfit.geometry.outlines import Piece
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance
@@ -35,7 +36,7 @@ class ResidueKind(StrEnum):
     LOST_PIECE = "lost piece"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, eq=False, slots=True)
 class Residue:
     """One connected piece that the cutter leaves.
 
@@ -44,7 +45,8 @@ class Residue:
         kind: its shape.
         place: a point in it, far from its edges.
         depth: how far its farthest point is from the reached area; 0 for a lost piece.
-        tip: that point, a vertex.
+        tip: that point.
+        mouths: the points of each stretch along the reached area, in the order of the piece's boundary.
     """
 
     region: Region
@@ -52,6 +54,7 @@ class Residue:
     place: tuple[float, float]
     depth: float
     tip: tuple[float, float]
+    mouths: tuple[Points, ...] = ()
 
     @property
     def area(self) -> float:
@@ -84,11 +87,6 @@ def residues_outside(
     return _judged(wanted, left, radius, tolerance)
 
 
-def outer_vertices(region: Region) -> Points:
-    """All vertices of all rings, (n, 2)."""
-    return np.vstack(region.rings())
-
-
 def _lost(piece: Region) -> Residue:
     place = _inner_point(piece.polygons[0])
     return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0, place)
@@ -114,7 +112,7 @@ def _judged(wanted: Region, left: Region, radius: float, tolerance: Tolerance) -
             kind = ResidueKind.CORNER
         else:
             kind = _kind(_widths(piece, tolerance), depth, area)
-        found.append((area, Residue(piece.region, kind, (x, y), depth, piece.tip)))
+        found.append((area, Residue(piece.region, kind, (x, y), depth, piece.tip, piece.mouths)))
     return tuple(residue for _, residue in sorted(found, key=lambda one: -one[0]))
 
 

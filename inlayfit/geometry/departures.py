@@ -23,35 +23,18 @@ from shapely import GeometryCollection, MultiPolygon
 from inlayfit.geometry.clipping import Shapes, clipped
 from inlayfit.geometry.distance import BoundaryIndex
 from inlayfit.geometry.morphology import thick_parts
+from inlayfit.geometry.mouths import Apart
+from inlayfit.geometry.outlines import Piece
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.rings import Flags, Rings
-from inlayfit.geometry.tracing import Apart, Traced, Tracing, traced
+from inlayfit.geometry.tracing import Tracing, traced
 
 _MOST_BOXES = 48
 _LARGEST_SHARE = 0.5  # of the area that boxes may cover before the whole difference is cheaper
 _MERGE_ROUNDS = 8
 _SAMPLES_A_RADIUS = 4
 _SHARED_EDGE_MM = 1e-6
-
-
-@dataclass(frozen=True, eq=False, slots=True)
-class Piece:
-    """One connected piece between a wall and what a disk leaves of it.
-
-    Attributes:
-        region: itself.
-        mouths: the points of each stretch along the disk's side.
-        depth: how far its farthest vertex is from that side.
-        tip: that vertex.
-        is_apart: whether it touches the disk's side nowhere; then it has no mouth.
-    """
-
-    region: Region
-    mouths: tuple[Points, ...]
-    depth: float
-    tip: tuple[float, float]
-    is_apart: bool = False
 
 
 def departing_pieces(wall: Region, other: Region, *, thickness: float, reach: float) -> list[Piece]:
@@ -70,34 +53,26 @@ def departing_pieces(wall: Region, other: Region, *, thickness: float, reach: fl
     edge = BoundaryIndex(other)
     apart = Apart.between(BoundaryIndex(wall), edge, thickness / 2, reach / _SAMPLES_A_RADIUS)
     tracing = traced(apart, wall_is_outside=is_outside)
+    if not (tracing.is_wall_left.any() or tracing.is_arc_left.any()):
+        return list(tracing.pieces)
     larger, smaller = (wall, other) if is_outside else (other, wall)
-    boxes = _boxes(apart, tracing, reach)
-    if len(boxes) == 0:
-        return _of_traced(tracing.pieces)
+    boxes = _boxes(apart, tracing, edge, reach)
     if len(boxes) > _MOST_BOXES or _share(boxes, larger) > _LARGEST_SHARE:
         return _of_difference(thick_parts(larger.minus(smaller), thickness), edge, thickness)
     parts = Region.of(
         GeometryCollection(list(shapely.difference(clipped(larger, boxes), clipped(smaller, boxes))))
     )
     others = _not_traced(thick_parts(parts, thickness), tracing.pieces)
-    return [*_of_traced(tracing.pieces), *_of_difference(others, edge, thickness)]
+    return [*tracing.pieces, *_of_difference(others, edge, thickness)]
 
 
-def _of_traced(pieces: Sequence[Traced]) -> list[Piece]:
-    regions = Region.each(piece.polygon for piece in pieces)
-    return [
-        Piece(region, piece.mouths, piece.depth, piece.tip)
-        for region, piece in zip(regions, pieces, strict=True)
-    ]
-
-
-def _not_traced(parts: Region, pieces: Sequence[Traced]) -> Region:
+def _not_traced(parts: Region, pieces: Sequence[Piece]) -> Region:
     """Without the parts of traced pieces that reach into a box."""
     if parts.is_empty or not pieces:
         return parts
     polygons = np.array(parts.polygons, dtype=object)
     inside = shapely.point_on_surface(polygons)
-    tree = shapely.STRtree([piece.polygon for piece in pieces])
+    tree = shapely.STRtree([piece.region.shape for piece in pieces])
     known = tree.query(inside, predicate="intersects")[0]
     return Region(MultiPolygon(np.delete(polygons, known).tolist()))
 
@@ -108,11 +83,18 @@ def _share(boxes: Points, region: Region) -> float:
     return covered / max((x1 - x0) * (y1 - y0), 1e-300)
 
 
-def _boxes(apart: Apart, tracing: Tracing, reach: float) -> Points:
-    """Boxes (n, 4) that do not overlap, round the stretches that tracing left."""
-    round_arcs = _round_runs(apart.arcs, apart.arcs.edge_middles, tracing.is_arc_left, reach + apart.aside)
-    round_walls = _round_runs(apart.walls, apart.walls.points, tracing.is_wall_left, reach + apart.away)
-    return _merged(np.vstack([round_arcs, round_walls]))
+def _boxes(apart: Apart, tracing: Tracing, edge: BoundaryIndex, reach: float) -> Points:
+    """Boxes (n, 4) that do not overlap, round the stretches of both that tracing left."""
+    arcs, walls = apart.arcs, apart.walls.with_samples(apart.step)
+    away, _ = edge.nearest(walls.points)
+    far = np.flatnonzero(away > 2 * apart.distance)
+    known = shapely.STRtree([piece.region.shape for piece in tracing.pieces]).query(
+        shapely.points(walls.points[far]), predicate="dwithin", distance=_SHARED_EDGE_MM
+    )[0]
+    is_left = np.zeros(len(away), dtype=bool)
+    is_left[np.delete(far, known)] = True
+    round_arcs = _round_runs(arcs, arcs.edge_middles, tracing.is_arc_left, reach + apart.aside)
+    return _merged(np.vstack([round_arcs, _round_runs(walls, walls.points, is_left, reach + away)]))
 
 
 def _round_runs(rings: Rings, points: Points, chosen: Flags, margins: Points) -> Points:
@@ -120,8 +102,7 @@ def _round_runs(rings: Rings, points: Points, chosen: Flags, margins: Points) ->
     places = np.flatnonzero(chosen)
     if len(places) == 0:
         return np.empty((0, 4))
-    is_first = (np.diff(places, prepend=-2) > 1) | np.isin(places, rings.starts)
-    firsts = np.flatnonzero(is_first)
+    firsts = np.flatnonzero((np.diff(places, prepend=-2) > 1) | np.isin(places, rings.starts))
     margin = np.maximum.reduceat(margins[places], firsts)[:, None]
     low = np.minimum.reduceat(points[places], firsts, axis=0)
     high = np.maximum.reduceat(points[places], firsts, axis=0)
@@ -214,4 +195,4 @@ def _mouths(wall: _Wall, thickness: float) -> list[Points]:
     if len(begins) > 1:
         walls = np.cumsum(np.hypot(*(ends - starts).T) * ~shared)[shared]
         stretches = np.split(stretches[0], np.flatnonzero(np.diff(walls) > 2 * thickness) + 1)
-    return [np.vstack([starts[part], ends[part]]) for part in stretches]
+    return [np.vstack([starts[part], ends[part[-1:]]]) for part in stretches]

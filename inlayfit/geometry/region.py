@@ -47,8 +47,12 @@ class Region:
         plain = (shapely.get_type_id(given) == GeometryType.POLYGON) & ~shapely.is_empty(given)
         single = shapely.orient_polygons(given[plain], exterior_cw=False)
         given[plain] = shapely.multipolygons(single, indices=np.arange(len(single)))
+        several = (shapely.get_type_id(given) == GeometryType.MULTIPOLYGON) & ~shapely.is_empty(given)
+        several &= ~plain
+        given[several] = shapely.orient_polygons(given[several], exterior_cw=False)
         return [
-            cls(shape) if is_plain else cls.of(shape) for shape, is_plain in zip(given, plain, strict=True)
+            cls(shape) if is_done else cls.of(shape)
+            for shape, is_done in zip(given, plain | several, strict=True)
         ]
 
     @classmethod

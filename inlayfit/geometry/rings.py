@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from inlayfit.geometry.distance import sampled, with_samples
 from inlayfit.geometry.path import Points
 
 Flags = NDArray[np.bool_]
@@ -40,6 +41,18 @@ class Rings:
         middles: Points = (self.points + self.points[self.after(np.arange(len(self.points)))]) / 2
         return middles
 
+    def with_samples(self, step: float) -> Rings:
+        """The same rings with more points, none farther apart than a step."""
+        return Rings.of([with_samples(ring, step) for ring in self._rings()])
+
+    def samples(self, step: float) -> tuple[Points, Numbers]:
+        """Their points, and the number of the edge on which each lies."""
+        points, are_vertices = zip(*(sampled(ring, step) for ring in self._rings()), strict=True)
+        return np.vstack(points), np.cumsum(np.hstack(are_vertices)) - 1
+
+    def _rings(self) -> list[Points]:
+        return np.split(self.points, self.starts[1:])
+
     def owners(self, numbers: Numbers) -> Numbers:
         """The ring of each of these points."""
         rings: Numbers = np.searchsorted(self.starts, numbers, side="right") - 1
@@ -51,13 +64,20 @@ class Rings:
         further: Numbers = self.starts[ring] + (numbers - self.starts[ring] + steps) % self.sizes[ring]
         return further
 
-    def along(self, first: int, last: int) -> Numbers:
-        """The numbers from one point of a ring to another, round it."""
-        if first <= last:
-            return np.arange(first, last + 1)
-        ring = int(self.owners(np.array(first)))
-        start = int(self.starts[ring])
-        return np.hstack([np.arange(first, start + int(self.sizes[ring])), np.arange(start, last + 1)])
+    def between(self, firsts: Numbers, lasts: Numbers) -> Numbers:
+        """How many steps it is from each of some points to another of its ring."""
+        ring = self.owners(firsts)
+        steps: Numbers = (lasts - firsts) % self.sizes[ring]
+        return steps
+
+    def stretches(self, firsts: Numbers, counts: Numbers, step: int = 1) -> tuple[Numbers, Numbers]:
+        """The numbers of so many points from each of some, on or back; and whose each is."""
+        own = np.repeat(np.arange(len(firsts)), counts)
+        within = np.arange(len(own)) - (np.cumsum(counts) - counts)[own]
+        ring = self.owners(firsts)[own]
+        start = self.starts[ring]
+        numbers: Numbers = start + (firsts[own] - start + step * within) % self.sizes[ring]
+        return numbers, own
 
     def runs(self, chosen: Flags) -> Numbers:
         """First and last number of each run of chosen points, (m, 2); without rings chosen whole."""
@@ -74,3 +94,15 @@ class Rings:
     def whole(self, chosen: Flags) -> Numbers:
         """The first point of each ring all of whose points are chosen."""
         return self.starts[np.logical_and.reduceat(chosen, self.starts)]
+
+
+def first_and_last(groups: Numbers) -> tuple[Numbers, Numbers]:
+    """Where each run of equal numbers begins and ends; none of them is negative."""
+    return np.flatnonzero(np.diff(groups, prepend=-1)), np.flatnonzero(np.diff(groups, append=-1))
+
+
+def largest_of_each(groups: Numbers, values: Points) -> Numbers:
+    """The place of the largest value of each group, by the groups' numbers."""
+    order = np.lexsort((values, groups))
+    largest: Numbers = order[first_and_last(groups[order])[1]]
+    return largest

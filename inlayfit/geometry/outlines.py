@@ -1,0 +1,192 @@
+"""Outlines of pieces between two walls: along the wall from mouth to mouth, and back along each mouth."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+from inlayfit.geometry.clipping import Shapes
+from inlayfit.geometry.mouths import Apart, Mouths
+from inlayfit.geometry.path import Points
+from inlayfit.geometry.region import Region
+from inlayfit.geometry.rings import Flags, Numbers, first_and_last, largest_of_each
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Piece:
+    """One connected piece between a wall and what a disk leaves of it.
+
+    Attributes:
+        region: itself.
+        mouths: the points of each stretch along the disk's side, in the order of its boundary.
+        depth: how far its farthest vertex is from that side; if it has none that departs, its arcs from the
+            wall.
+        tip: that vertex, or the place on the wall where the arcs are so far from it.
+        is_apart: whether it touches the disk's side nowhere.
+    """
+
+    region: Region
+    mouths: tuple[Points, ...]
+    depth: float
+    tip: tuple[float, float]
+    is_apart: bool = False
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Outlines:
+    """All pieces that were gone round.
+
+    Attributes:
+        points: their rings, (p, 2), none repeating its first point.
+        owner: the piece of each of those, (p,).
+        wall: the vertices of the wall along them, (w,).
+        wall_owner: the piece of each of those.
+        mouths: the vertices of each mouth, in the order of the ring.
+        mouth_owner: the piece of each mouth.
+        depths: how far the arcs of each piece go from the wall.
+        beside: the place on the wall where they are so far.
+        comes_back: whether its wall comes back to the arcs on its way; then it is more pieces than one.
+    """
+
+    points: Points
+    owner: Numbers
+    wall: Numbers
+    wall_owner: Numbers
+    mouths: list[Points]
+    mouth_owner: Numbers
+    depths: Points
+    beside: Points
+    comes_back: Flags
+
+    def polygons(self, probes: Points) -> tuple[Shapes, Flags]:
+        """Each as a polygon, and whether that is sound: one piece, and the right way round.
+
+        One round a lone ring is not: it has a hole that was not seen. `probes` are points of those, (k, 2).
+        """
+        count = len(self.depths)
+        is_ring = np.bincount(self.owner, minlength=count) > 2
+        whose = (np.cumsum(is_ring) - 1)[self.owner]
+        polygons = np.full(count, None, dtype=object)
+        of_ring = is_ring[self.owner]
+        lines = shapely.linearrings(self.points[of_ring], indices=whose[of_ring])
+        polygons[is_ring] = shapely.polygons(lines)
+        is_right_way_round = shapely.is_ccw(shapely.get_exterior_ring(polygons))
+        is_sound: Flags = ~self.comes_back & is_right_way_round & shapely.is_valid(polygons)
+        is_sound &= ~np.asarray(shapely.intersects_xy(polygons[:, None], *probes.T)).any(axis=1)
+        return polygons, is_sound
+
+    def pieces(self, apart: Apart, polygons: Shapes, is_sound: Flags) -> list[Piece]:
+        """What is told of those that are sound and thick."""
+        departing = np.flatnonzero(apart.is_away[self.wall])
+        away, owner = apart.away[self.wall[departing]], self.wall_owner[departing]
+        deepest = largest_of_each(owner, away)
+        depths, tips = self.depths.copy(), self.beside.copy()
+        depths[owner[deepest]] = away[deepest]
+        tips[owner[deepest]] = apart.walls.points[self.wall[departing[deepest]]]
+        mouths: list[list[Points]] = [[] for _ in polygons]
+        for piece, mouth in zip(self.mouth_owner.tolist(), self.mouths, strict=True):
+            mouths[piece].append(mouth)
+        thick = np.flatnonzero(is_sound & (np.maximum(depths, self.depths) > 2 * apart.distance))
+        told = zip(
+            thick, Region.each(polygons[thick]), depths[thick].tolist(), tips[thick].tolist(), strict=True
+        )
+        return [Piece(region, tuple(mouths[i]), depth, (x, y)) for i, region, depth, (x, y) in told]
+
+
+def outlines_of(mouths: Mouths, turns: Numbers, wall_is_outside: bool) -> Outlines:
+    """Along the wall to where a mouth ends, back along that, and so on, for all pieces at once."""
+    begun, ended, piece = turns.T
+    apart, arcs = mouths.apart, mouths.apart.arcs
+    walls = _Walls.along(mouths, begun, ended)
+    first, last = mouths.ends[ended].T
+    line, of_line = arcs.stretches(last, arcs.between(first, last) + 1, -1)
+    vertices = np.split(arcs.points[line], np.flatnonzero(np.diff(of_line)) + 1)[: len(turns)]
+    is_corner = np.ones(len(line), dtype=bool)
+    for side, at in zip((1, 0), first_and_last(of_line), strict=True):
+        is_corner[at] = mouths.is_off[ended, side]
+    parts = [*walls.lines(apart), (arcs.points[line[is_corner]], of_line[is_corner])]
+    turn = np.hstack([own for _, own in parts])
+    part = np.repeat(np.arange(len(parts)), [len(own) for _, own in parts])
+    order = np.lexsort((part, turn))  # within a part the order stays
+    points, owner = np.vstack([one for one, _ in parts])[order], piece[turn[order]]
+    if not wall_is_outside:
+        back = np.lexsort((-np.arange(len(owner)), owner))
+        points, vertices = points[back], [one[::-1] for one in vertices]
+    starts, lasts = first_and_last(owner)
+    before = np.arange(-1, len(owner) - 1)
+    before[starts] = lasts
+    is_new = (points != points[before]).any(axis=1)
+    deepest = ended[largest_of_each(piece, mouths.depths[ended])]
+    return Outlines(
+        points[is_new],
+        owner[is_new],
+        walls.numbers,
+        piece[walls.turn],
+        vertices,
+        piece,
+        mouths.depths[deepest],
+        mouths.beside[deepest],
+        np.bincount(piece, walls.comes_back(apart)) > 0,
+    )
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Walls:
+    """The wall along each turn, from where one mouth begins to where another ends.
+
+    Attributes:
+        numbers: its vertices, turn after turn, (w,).
+        turn: the turn of each.
+        first, last: the places in that list of the first and the last that departs, by turn; where none does,
+            the place after the turn's end and the one before its beginning.
+        feet: where the mouths begin and end on it, (t, 2, 2).
+    """
+
+    numbers: Numbers
+    turn: Numbers
+    first: Numbers
+    last: Numbers
+    feet: Points
+
+    @classmethod
+    def along(cls, mouths: Mouths, begun: Numbers, ended: Numbers) -> _Walls:
+        """The walls from where mouths begin to where others end."""
+        numbers, turn = mouths.walls_between(begun, ended)
+        ends = np.cumsum(np.bincount(turn, minlength=len(begun)))
+        first, last = ends.copy(), np.append(0, ends[:-1]) - 1
+        departing = np.flatnonzero(mouths.apart.is_away[numbers])
+        np.minimum.at(first, turn[departing], departing)
+        np.maximum.at(last, turn[departing], departing)
+        return cls(
+            numbers, turn, first, last, np.stack([mouths.feet[begun, 0], mouths.feet[ended, 1]], axis=1)
+        )
+
+    def lines(self, apart: Apart) -> list[tuple[Points, Numbers]]:
+        """The points of each turn, in three parts, and whose each is.
+
+        In the films at its ends either wall may be the outer one. So of each film only the vertex beside
+        those that depart is kept; where there is none, the foot of the mouth.
+        """
+        places = np.arange(len(self.numbers))
+        kept = (places >= self.first[self.turn] - 1) & (places <= self.last[self.turn] + 1)
+        counts = np.bincount(self.turn, minlength=len(self.first))
+        starts = np.cumsum(counts) - counts
+        begins = np.flatnonzero((self.first == starts) | (self.last < starts))
+        ends = np.flatnonzero((self.last == starts + counts - 1) | (self.last < starts))
+        return [
+            (self.feet[begins, 0], begins),
+            (apart.walls.points[self.numbers[kept]], self.turn[kept]),
+            (self.feet[ends, 1], ends),
+        ]
+
+    def comes_back(self, apart: Apart) -> Flags:
+        """Whether the wall of each turn comes back to the arcs on its way; only the films at its ends may."""
+        places, points = np.arange(len(self.numbers)), apart.walls.points[self.numbers]
+        is_near = np.hypot(*np.moveaxis(self.feet[self.turn] - points[:, None], -1, 0)) < apart.step
+        at_begin = is_near[:, 0] & (places < self.first[self.turn])
+        at_end = is_near[:, 1] & (places > self.last[self.turn])
+        back = ~apart.is_away[self.numbers] & ~at_begin & ~at_end
+        found: Flags = np.bincount(self.turn, back, len(self.first)) > 0
+        return found
