@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
+import pytest
 import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -15,6 +17,8 @@ from inlayfit.geometry.tolerance import EXACT
 from inlayfit.geometry.transform import Transform
 from tests.oracles import MICROMETRE, bulges_out
 from tests.strategies import examples, glyphs, lengths, regions, rigid_motions, turns
+
+FILM = 0.0005  # a piece may be cut short, or reach too far, by less than counts
 
 
 def between(wall: Region, other: Region, radius: float) -> Region:
@@ -61,13 +65,81 @@ def test_between_two_tips_nothing_is_missing(
 def test_of_an_opening_nothing_is_missing_and_nothing_is_added(
     region: Region, radius: float, motion: Transform
 ) -> None:
+    """GEOS's difference of the whole regions tells what there is."""
     shape = region.moved(motion)
     reached = opened(shape, radius, EXACT)
     assume(not reached.is_empty)
-    found = between(shape, reached, radius)
-    whole = shape.minus(reached)
+    found, whole = between(shape, reached, radius), shape.minus(reached)
     assert bulges_out(whole, found) <= MICROMETRE
-    assert found.minus(whole).area <= 1e-9 * max(1.0, shape.area)
+    assert found.is_empty or bulges_out(found, whole) <= FILM
+
+
+@examples(30, 400)
+@given(region=st.one_of(regions(), glyphs()), radius=lengths(0.2, 6.0), motion=rigid_motions())
+def test_of_a_closing_nothing_is_missing_and_nothing_is_added(
+    region: Region, radius: float, motion: Transform
+) -> None:
+    shape = region.moved(motion)
+    filled = closed(shape, radius, EXACT)
+    found, whole = between(shape, filled, radius), filled.minus(shape)
+    assert bulges_out(whole, found) <= MICROMETRE
+    assert found.is_empty or bulges_out(found, whole) <= FILM
+
+
+@examples(20, 300)
+@given(region=st.one_of(regions(), glyphs()), radius=lengths(0.2, 3.0), outside=st.booleans())
+def test_the_piece_lies_to_the_left_of_its_mouths(region: Region, radius: float, outside: bool) -> None:
+    other = (closed if outside else opened)(region, radius, EXACT)
+    assume(not other.is_empty)
+    for piece in departing_pieces(region, other, thickness=EXACT.settle_mm, reach=radius):
+        for mouth in piece.mouths:
+            spans = np.diff(mouth, axis=0)
+            longest = int(np.hypot(spans[:, 0], spans[:, 1]).argmax())
+            left = np.array([-spans[longest, 1], spans[longest, 0]]) / np.hypot(*spans[longest])
+            beside = (mouth[longest] + mouth[longest + 1]) / 2 + 1e-4 * left
+            if piece.depth > 0.01 and len(mouth) > 4:
+                assert shapely.intersects_xy(piece.region.shape, *beside)
+
+
+def room_and_chamber(entry: float, island: float) -> Region:
+    """A room, and a chamber behind an entry; an island in the chamber."""
+    parts = [shapely.box(0, 0, 30, 30), shapely.box(29, 15 - entry / 2, 41, 15 + entry / 2)]
+    chamber = shapely.box(40, 10, 50, 20).difference(
+        shapely.box(45 - island, 15 - island, 45 + island, 15 + island)
+    )
+    return Region.of(shapely.union_all([*parts, chamber]))
+
+
+@pytest.mark.parametrize("entry", [3.0, 0.3, 0.0005])
+@pytest.mark.parametrize("island", [0.5, 3.0])
+@pytest.mark.parametrize("angle", [0.0, 0.4, 2.1])
+def test_a_chamber_the_disk_cannot_enter_is_a_piece_with_the_island_in_it_left_out(
+    entry: float, island: float, angle: float
+) -> None:
+    """Of an entry thinner than dust both walls pass for one, and the chamber has to be found by itself."""
+    shape, radius = room_and_chamber(entry, island).moved(Transform.turn(angle)), 2.9
+    reached = opened(shape, radius, EXACT)
+    assert len(reached.polygons) == 1
+    pieces = departing_pieces(shape, reached, thickness=EXACT.settle_mm, reach=radius)
+    (chamber,) = (piece for piece in pieces if piece.region.area > 40)
+    assert chamber.region.hole_count == 1
+    assert bulges_out(shape.minus(reached), between(shape, reached, radius)) <= MICROMETRE
+
+
+def test_a_hole_the_disk_cannot_enter_is_a_piece_that_touches_nothing() -> None:
+    shape = Region.of(shapely.box(0, 0, 30, 30).difference(shapely.box(10, 10, 12, 12)))
+    filled = closed(shape, 3.0, EXACT)
+    (piece,) = departing_pieces(shape, filled, thickness=EXACT.settle_mm, reach=3.0)
+    assert piece.is_apart
+    assert piece.mouths == ()
+    assert piece.region.area == pytest.approx(4.0)
+
+
+def test_a_passage_has_two_mouths_and_a_corner_one() -> None:
+    rooms = [shapely.box(0, 0, 20, 20), shapely.box(30, 0, 50, 20), shapely.box(19, 9, 31, 11)]
+    shape = Region.of(shapely.union_all(rooms))
+    pieces = departing_pieces(shape, opened(shape, 3.0, EXACT), thickness=EXACT.settle_mm, reach=3.0)
+    assert sorted(len(piece.mouths) for piece in pieces) == [1] * 8 + [2]
 
 
 def test_a_slit_thinner_than_a_chord_is_found_whole() -> None:
