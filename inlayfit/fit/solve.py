@@ -373,7 +373,7 @@ def _cut_of(half: Half, kind: Relief, sweep: Sweep, bite: Region) -> ReliefCut:
 
 def _together(regions: Iterable[Region]) -> Region:
     pieces = [region.shape for region in regions]
-    return Region.of(shapely.union_all(pieces)) if pieces else Region.empty()
+    return Region.of(shapely.disjoint_subset_union_all(pieces)) if pieces else Region.empty()
 
 
 def _with_passes(result: HalfResult, half: HalfSpec, which: Half, tolerance: Tolerance) -> HalfResult:

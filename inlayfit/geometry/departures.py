@@ -114,7 +114,7 @@ def _merged(boxes: Points) -> Points:
     if len(boxes) == 0:
         return boxes
     for _ in range(_MERGE_ROUNDS):
-        parts = shapely.get_parts(shapely.union_all(shapely.box(*boxes.T)))
+        parts = shapely.get_parts(shapely.disjoint_subset_union_all(shapely.box(*boxes.T)))
         if len(parts) == len(boxes):
             break
         boxes = shapely.bounds(parts)
