@@ -58,25 +58,22 @@ def ways_into_channels(residues: Sequence[Residue], centres: BoundaryIndex, radi
     return ways
 
 
-def ways_past_cusps(rings: Sequence[Points], corners: Points, starts: Points, centres: BoundaryIndex) -> Ways:
-    """Between the centres nearest to both ends of each residue, both ways, where those are two places.
+def ways_past_cusps(residues: Sequence[Residue], centres: BoundaryIndex) -> Ways:
+    """Between the centres nearest to both ends of a residue's mouth, both ways, where those are two places.
+
+    The last vertices of a mouth lie on the wall; those beside them are the first of the disk's arc.
 
     Args:
-        rings: the vertices of each residue.
-        corners: its tip.
-        starts: the centre nearest to that.
+        residues: of all kinds; those with several mouths are channels.
         centres: the boundary of the cutter's centres.
     """
-    counts = np.array([len(ring) for ring in rings])
-    points, own = np.vstack(rings), np.repeat(np.arange(len(rings)), counts)
-    axes, offsets = (corners - starts)[own], points - starts[own]
-    order = np.lexsort((axes[:, 0] * offsets[:, 1] - axes[:, 1] * offsets[:, 0], own))
-    lasts = np.cumsum(counts) - 1
-    ends = points[np.hstack([order[lasts - counts + 1], order[lasts]])]
-    one, other = centres.nearest(ends)[1].reshape(2, -1, 2)
-    two: Numbers = np.flatnonzero(np.hypot(*(other - one).T) > _ONE_PLACE_MM)
-    forth = Ways.towards(two, one[two], other[two])
-    return forth.joined(Ways.towards(two, other[two], one[two]))
+    single: Numbers = np.flatnonzero([len(residue.mouths) == 1 for residue in residues])
+    mouths = [residues[i].mouths[0] for i in single.tolist()]
+    ends = np.array([mouth[[1, -2] if len(mouth) > 3 else [0, -1]] for mouth in mouths]).reshape(-1, 2)
+    one, other = centres.nearest(ends)[1].reshape(-1, 2, 2).swapaxes(0, 1)
+    two = np.flatnonzero(np.hypot(*(other - one).T) > _ONE_PLACE_MM)
+    forth = Ways.towards(single[two], one[two], other[two])
+    return forth.joined(Ways.towards(single[two], other[two], one[two]))
 
 
 def _middle_lines(channels: list[Residue]) -> tuple[Points, Points]:

@@ -38,6 +38,7 @@ from inlayfit.geometry.tolerance import Tolerance
 _FAN_RAD = np.radians([3.0, 6.0, 12.0]).tolist()
 _FILM_END_MM = 0.02
 _SAME_LENGTH_MM = 0.01
+_STRAIGHT = 0.01  # tangent of the largest angle between walls that are one
 _TURNS_RAD = np.radians([6.0, 2.5, 1.0]).tolist()
 
 
@@ -146,9 +147,7 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
     nearest = centres.nearest(np.vstack([corners, middles]))[1]
     starts, feet = nearest[: len(residues)], nearest[len(residues) :]
     targets = Targets.hulls([residue.region for residue in residues])
-    channels = ways_into_channels(residues, centres, radius).joined(
-        ways_past_cusps(rings, corners, starts, centres)
-    )
+    channels = ways_into_channels(residues, centres, radius).joined(ways_past_cusps(residues, centres))
     own = np.arange(len(residues))
     which, origins = np.hstack([own, own, channels.target]), np.vstack([starts, feet, channels.origins])
     boxes = _boxes(targets, which, origins, radius)
@@ -286,17 +285,16 @@ def _along_walls(corners: _Corners, half: Region, bitten: WallChoice) -> Ways:
     """Ways parallel to the walls where they leave the reached area; the bite lies in the other wall."""
     spans, middles = np.empty((len(corners.residues), 2, 2)), np.empty((len(corners.residues), 2, 2))
     for i, residue in enumerate(corners.residues):
-        ring, start = residue.region.rings()[0], corners.starts[i]
-        axis, offsets = corners.corners[i] - start, ring - start
-        side = axis[0] * offsets[:, 1] - axis[1] * offsets[:, 0]
+        ring = residue.region.rings()[0]
+        left, right = _wall_ends(residue, ring, corners.starts[i], corners.corners[i])
         # The ring runs counter-clockwise: up the right wall to the corner, and down the left one.
-        for k, end in enumerate((int(side.argmax()), int(side.argmin()))):
-            wall = np.roll(ring, -end, axis=0) if k else np.roll(ring[::-1], end + 1, axis=0)
+        for k, wall in enumerate((np.roll(ring[::-1], left + 1, axis=0), np.roll(ring, -right, axis=0))):
             spans[i, k] = _first_stretch(wall, corners.corners[i])
             middles[i, k] = wall[0] + spans[i, k] / 2
     targets = np.repeat(np.arange(len(spans)), 2)
     starts = np.repeat(corners.starts, 2, axis=0)
     wanted: NDArray[np.bool_] = np.hypot(spans[..., 0], spans[..., 1]) > 0
+    wanted &= ~_run_on_into_each_other(spans)[:, None]
     if bitten is not WallChoice.LEAST:
         lengths = edge_lengths(half, middles.reshape(-1, 2)).reshape(-1, 2)
         shorter = lengths[:, 1] < lengths[:, 0] - _SAME_LENGTH_MM  # of two as long, the left one is taken
@@ -304,6 +302,28 @@ def _along_walls(corners: _Corners, half: Region, bitten: WallChoice) -> Ways:
         wanted &= along | ~np.all(wanted, axis=1, keepdims=True)
     every = np.flatnonzero(wanted.ravel())
     return Ways.towards(targets[every], starts[every], (starts + spans.reshape(-1, 2))[every])
+
+
+def _wall_ends(residue: Residue, ring: Points, start: Points, corner: Points) -> tuple[int, int]:
+    """The vertices of a residue's ring at which its left and its right wall begin, seen from the cutter.
+
+    They are those beside its mouth; of several mouths, and of one without arc, the outermost ones.
+    """
+    if len(residue.mouths) == 1 and len(residue.mouths[0]) > 2:
+        first, last = (int(np.abs(ring - point).sum(axis=1).argmin()) for point in residue.mouths[0][[1, -2]])
+        return (first - 1) % len(ring), (last + 1) % len(ring)
+    axis, offsets = corner - start, ring - start
+    side = axis[0] * offsets[:, 1] - axis[1] * offsets[:, 0]
+    return int(side.argmax()), int(side.argmin())
+
+
+def _run_on_into_each_other(spans: Points) -> NDArray[np.bool_]:
+    """Whether both walls of each residue are one: a straight wall beside a passage has no corner to bite."""
+    one, other = spans[:, 0], spans[:, 1]
+    across = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0]
+    along = (one * other).sum(axis=1)
+    straight: NDArray[np.bool_] = (along < 0) & (np.abs(across) < _STRAIGHT * -along)
+    return straight
 
 
 def _first_stretch(wall: Points, corner: Points) -> Points:

@@ -30,7 +30,6 @@ class Apart:
         away: how far each of its vertices is from the arcs, (n,).
         arcs: what is left of the walls, and the disk's arcs.
         aside: how far the middle of each of its edges is from the walls, (m,).
-        beside: the place on the walls nearest to that, (m, 2).
         wall: the first of the two, for more questions.
         distance: what is nearer than this coincides; a piece not twice as thick may be missing.
         step: long edges of the wall are looked at as often as this.
@@ -40,7 +39,6 @@ class Apart:
     away: Points
     arcs: Rings
     aside: Points
-    beside: Points
     wall: BoundaryIndex
     distance: float
     step: float
@@ -52,8 +50,8 @@ class Apart:
         Where a disk leaves the wall, there is an arc with short edges; a piece without one has vertices.
         """
         walls, arcs = Rings.of(wall.region.rings()), Rings.of(other.region.rings())
-        away, _ = other.nearest(walls.points)
-        return cls(walls, away, arcs, *wall.nearest(arcs.edge_middles), wall, distance, step)
+        away, aside = other.nearest(walls.points)[0], wall.nearest(arcs.edge_middles)[0]
+        return cls(walls, away, arcs, aside, wall, distance, step)
 
     @property
     def is_away(self) -> Flags:
@@ -78,7 +76,6 @@ class Mouths:
         edges: the number of the wall's edge that is, (m, 2).
         shares: how far along it, from 0 to 1, (m, 2).
         depths: how far the arc goes from the wall, (m,).
-        beside: the place on the wall where it is so far, (m, 2).
     """
 
     apart: Apart
@@ -88,7 +85,6 @@ class Mouths:
     edges: Numbers
     shares: Points
     depths: Points
-    beside: Points
 
     def turns(self) -> Numbers:
         """Once round each piece: the mouth begun at, the one ended at, and the number of the piece; (t, 3).
@@ -167,7 +163,6 @@ def mouths_between(edges: Numbers, apart: Apart) -> Mouths | None:
         edge.reshape(-1, 2),
         share.reshape(-1, 2),
         apart.aside[deepest],
-        apart.beside[deepest],
     )
 
 

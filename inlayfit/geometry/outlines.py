@@ -23,7 +23,7 @@ class Piece:
         mouths: the points of each stretch along the disk's side, in the order of its boundary.
         depth: how far its farthest vertex is from that side; if it has none that departs, its arcs from the
             wall.
-        tip: that vertex, or the place on the wall where the arcs are so far from it.
+        tip: that vertex, or the middle of the wall.
         is_apart: whether it touches the disk's side nowhere.
     """
 
@@ -46,7 +46,7 @@ class Outlines:
         mouths: the vertices of each mouth, in the order of the ring.
         mouth_owner: the piece of each mouth.
         depths: how far the arcs of each piece go from the wall.
-        beside: the place on the wall where they are so far.
+        middles: the middle of the longest of its stretches of wall, were they straight.
         comes_back: whether its wall comes back to the arcs on its way; then it is more pieces than one.
     """
 
@@ -57,7 +57,7 @@ class Outlines:
     mouths: list[Points]
     mouth_owner: Numbers
     depths: Points
-    beside: Points
+    middles: Points
     comes_back: Flags
 
     def polygons(self, probes: Points) -> tuple[Shapes, Flags]:
@@ -82,7 +82,7 @@ class Outlines:
         departing = np.flatnonzero(apart.is_away[self.wall])
         away, owner = apart.away[self.wall[departing]], self.wall_owner[departing]
         deepest = largest_of_each(owner, away)
-        depths, tips = self.depths.copy(), self.beside.copy()
+        depths, tips = self.depths.copy(), self.middles.copy()
         depths[owner[deepest]] = away[deepest]
         tips[owner[deepest]] = apart.walls.points[self.wall[departing[deepest]]]
         mouths: list[list[Points]] = [[] for _ in polygons]
@@ -118,7 +118,8 @@ def outlines_of(mouths: Mouths, turns: Numbers, wall_is_outside: bool) -> Outlin
     before = np.arange(-1, len(owner) - 1)
     before[starts] = lasts
     is_new = (points != points[before]).any(axis=1)
-    deepest = ended[largest_of_each(piece, mouths.depths[ended])]
+    deepest = largest_of_each(piece, mouths.depths[ended])
+    longest = largest_of_each(piece, np.hypot(*(walls.feet[:, 1] - walls.feet[:, 0]).T))
     return Outlines(
         points[is_new],
         owner[is_new],
@@ -126,8 +127,8 @@ def outlines_of(mouths: Mouths, turns: Numbers, wall_is_outside: bool) -> Outlin
         piece[walls.turn],
         vertices,
         piece,
-        mouths.depths[deepest],
-        mouths.beside[deepest],
+        mouths.depths[ended[deepest]],
+        walls.feet[longest].mean(axis=1),
         np.bincount(piece, walls.comes_back(apart)) > 0,
     )
 
