@@ -72,7 +72,10 @@ def residues(wanted: Region, reached: Region, radius: float, tolerance: Toleranc
         return ()
     if reached.is_empty:
         return tuple(_lost(piece) for piece in wanted.pieces)
-    return _judged(wanted, reached, radius, tolerance)
+    pieces = departing_pieces(
+        wanted, reached, wall_is_outside=True, thickness=tolerance.settle_mm, reach=radius
+    )
+    return _judged(pieces, radius, tolerance)
 
 
 def residues_outside(
@@ -84,7 +87,10 @@ def residues_outside(
     """
     if radius <= 0 or wanted.is_empty or left.is_empty:
         return ()
-    return _judged(wanted, left, radius, tolerance)
+    pieces = departing_pieces(
+        wanted, left, wall_is_outside=False, thickness=tolerance.settle_mm, reach=radius
+    )
+    return _judged(pieces, radius, tolerance)
 
 
 def _lost(piece: Region) -> Residue:
@@ -92,9 +98,8 @@ def _lost(piece: Region) -> Residue:
     return Residue(piece, ResidueKind.LOST_PIECE, place, 0.0, place)
 
 
-def _judged(wanted: Region, left: Region, radius: float, tolerance: Tolerance) -> tuple[Residue, ...]:
-    """All pieces between what is wanted and what the cutter leaves, told apart."""
-    pieces = departing_pieces(wanted, left, thickness=tolerance.settle_mm, reach=radius)
+def _judged(pieces: list[Piece], radius: float, tolerance: Tolerance) -> tuple[Residue, ...]:
+    """All pieces between what is wanted and what the cutter leaves, told apart, largest first."""
     shapes = np.array([piece.region.shape for piece in pieces], dtype=object)
     measures = zip(
         pieces,

@@ -307,7 +307,9 @@ def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
     reached = opened(form.region, radius, tolerance)
     if reached.is_empty:
         return form.swept
-    lost = departing_pieces(form.swept, reached, thickness=tolerance.settle_mm, reach=radius)
+    lost = departing_pieces(
+        form.swept, reached, wall_is_outside=True, thickness=tolerance.settle_mm, reach=radius
+    )
     # Joining the pieces alone would leave cracks, and notches in passages that have no width to spare.
     return reached.union(form.swept) if lost else reached
 

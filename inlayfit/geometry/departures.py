@@ -37,25 +37,26 @@ _SAMPLES_A_RADIUS = 4
 _SHARED_EDGE_MM = 1e-6
 
 
-def departing_pieces(wall: Region, other: Region, *, thickness: float, reach: float) -> list[Piece]:
+def departing_pieces(
+    wall: Region, other: Region, *, wall_is_outside: bool, thickness: float, reach: float
+) -> list[Piece]:
     """The pieces thicker than that between a wall and what a disk leaves of it; none of both is empty.
 
     Films at the tips of a piece, thinner than that, may be cut short.
 
     Args:
         wall: what a disk was to follow: what it runs in, or what it runs round.
-        other: what is left of that wall, and arcs of the disk: the one region contains the other, but for
-            rounding.
+        other: what is left of that wall, and arcs of the disk.
+        wall_is_outside: which of the two contains the other, but for rounding.
         thickness: in millimetres.
         reach: the disk's radius: no piece reaches farther than this from the wall.
     """
-    is_outside = wall.area > other.area
     edge = BoundaryIndex(other)
     apart = Apart.between(BoundaryIndex(wall), edge, thickness / 2, reach / _SAMPLES_A_RADIUS)
-    tracing = traced(apart, wall_is_outside=is_outside)
+    tracing = traced(apart, wall_is_outside=wall_is_outside)
     if not (tracing.is_wall_left.any() or tracing.is_arc_left.any()):
         return list(tracing.pieces)
-    larger, smaller = (wall, other) if is_outside else (other, wall)
+    larger, smaller = (wall, other) if wall_is_outside else (other, wall)
     boxes = _boxes(apart, tracing, edge, reach)
     if len(boxes) > _MOST_BOXES or _share(boxes, larger) > _LARGEST_SHARE:
         return _of_difference(thick_parts(larger.minus(smaller), thickness), edge, thickness)

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from inlayfit.geometry.departures import departing_pieces
 from inlayfit.geometry.morphology import closed, opened
+from inlayfit.geometry.outlines import Piece
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import EXACT
 from inlayfit.geometry.transform import Transform
@@ -21,9 +22,15 @@ from tests.strategies import examples, glyphs, lengths, regions, rigid_motions, 
 FILM = 0.0005  # a piece may be cut short, or reach too far, by less than counts
 
 
-def between(wall: Region, other: Region, radius: float) -> Region:
-    """All pieces together."""
-    pieces = departing_pieces(wall, other, thickness=EXACT.settle_mm, reach=radius)
+def left_of_opening(wall: Region, opened_wall: Region, radius: float) -> list[Piece]:
+    return departing_pieces(wall, opened_wall, wall_is_outside=True, thickness=EXACT.settle_mm, reach=radius)
+
+
+def left_of_closing(wall: Region, closed_wall: Region, radius: float) -> list[Piece]:
+    return departing_pieces(wall, closed_wall, wall_is_outside=False, thickness=EXACT.settle_mm, reach=radius)
+
+
+def together(pieces: list[Piece]) -> Region:
     return Region.of(shapely.union_all([piece.region.shape for piece in pieces]))
 
 
@@ -56,7 +63,7 @@ def test_between_two_tips_nothing_is_missing(
     assume(low.common(high).is_empty)
     shape = low.union(high).moved(Transform.turn(turn))
     filled = closed(shape, radius, EXACT)
-    found = between(shape, filled, radius)
+    found = together(left_of_closing(shape, filled, radius))
     assert bulges_out(filled.minus(shape), found) <= MICROMETRE
 
 
@@ -69,7 +76,7 @@ def test_of_an_opening_nothing_is_missing_and_nothing_is_added(
     shape = region.moved(motion)
     reached = opened(shape, radius, EXACT)
     assume(not reached.is_empty)
-    found, whole = between(shape, reached, radius), shape.minus(reached)
+    found, whole = together(left_of_opening(shape, reached, radius)), shape.minus(reached)
     assert bulges_out(whole, found) <= MICROMETRE
     assert found.is_empty or bulges_out(found, whole) <= FILM
 
@@ -81,7 +88,7 @@ def test_of_a_closing_nothing_is_missing_and_nothing_is_added(
 ) -> None:
     shape = region.moved(motion)
     filled = closed(shape, radius, EXACT)
-    found, whole = between(shape, filled, radius), filled.minus(shape)
+    found, whole = together(left_of_closing(shape, filled, radius)), filled.minus(shape)
     assert bulges_out(whole, found) <= MICROMETRE
     assert found.is_empty or bulges_out(found, whole) <= FILM
 
@@ -91,7 +98,7 @@ def test_of_a_closing_nothing_is_missing_and_nothing_is_added(
 def test_the_piece_lies_to_the_left_of_its_mouths(region: Region, radius: float, outside: bool) -> None:
     other = (closed if outside else opened)(region, radius, EXACT)
     assume(not other.is_empty)
-    for piece in departing_pieces(region, other, thickness=EXACT.settle_mm, reach=radius):
+    for piece in (left_of_closing if outside else left_of_opening)(region, other, radius):
         for mouth in piece.mouths:
             spans = np.diff(mouth, axis=0)
             longest = int(np.hypot(spans[:, 0], spans[:, 1]).argmax())
@@ -99,6 +106,26 @@ def test_the_piece_lies_to_the_left_of_its_mouths(region: Region, radius: float,
             beside = (mouth[longest] + mouth[longest + 1]) / 2 + 1e-4 * left
             if piece.depth > 0.01 and len(mouth) > 4:
                 assert shapely.intersects_xy(piece.region.shape, *beside)
+
+
+@examples(40, 400)
+@given(radius=lengths(0.3, 3.0), depth_um=st.floats(1.0, 3.0), motion=rigid_motions())
+def test_one_shallow_corner_is_found_however_little_area_it_has(
+    radius: float, depth_um: float, motion: Transform
+) -> None:
+    """A disk stays r·(1/sin(half the angle) − 1) away from a corner (plane geometry).
+
+    Round the rest of the outline chords take or give more area than that piece has.
+    """
+    half = math.asin(radius / (radius + depth_um / 1000))
+    rise = 30 / math.tan(half)
+    notched = shapely.Polygon([(-30, -20), (30, -20), (30, rise), (0, 0), (-30, rise)])
+    bumps = shapely.buffer(shapely.points(np.arange(-25.0, 26.0, 5.0), -20.0), 2.0, quad_segs=16)
+    shape = Region.of(shapely.union_all([notched, *bumps])).moved(motion)
+    pieces = left_of_closing(shape, closed(shape, radius, EXACT), radius)
+    corner = motion.points(np.zeros((1, 2)))[0]
+    (piece,) = (piece for piece in pieces if math.dist(piece.tip, corner) < 1)
+    assert piece.depth == pytest.approx(depth_um / 1000, abs=0.0004)
 
 
 def room_and_chamber(entry: float, island: float) -> Region:
@@ -120,16 +147,16 @@ def test_a_chamber_the_disk_cannot_enter_is_a_piece_with_the_island_in_it_left_o
     shape, radius = room_and_chamber(entry, island).moved(Transform.turn(angle)), 2.9
     reached = opened(shape, radius, EXACT)
     assert len(reached.polygons) == 1
-    pieces = departing_pieces(shape, reached, thickness=EXACT.settle_mm, reach=radius)
+    pieces = left_of_opening(shape, reached, radius)
     (chamber,) = (piece for piece in pieces if piece.region.area > 40)
     assert chamber.region.hole_count == 1
-    assert bulges_out(shape.minus(reached), between(shape, reached, radius)) <= MICROMETRE
+    assert bulges_out(shape.minus(reached), together(pieces)) <= MICROMETRE
 
 
 def test_a_hole_the_disk_cannot_enter_is_a_piece_that_touches_nothing() -> None:
     shape = Region.of(shapely.box(0, 0, 30, 30).difference(shapely.box(10, 10, 12, 12)))
     filled = closed(shape, 3.0, EXACT)
-    (piece,) = departing_pieces(shape, filled, thickness=EXACT.settle_mm, reach=3.0)
+    (piece,) = left_of_closing(shape, filled, 3.0)
     assert piece.is_apart
     assert piece.mouths == ()
     assert piece.region.area == pytest.approx(4.0)
@@ -138,7 +165,7 @@ def test_a_hole_the_disk_cannot_enter_is_a_piece_that_touches_nothing() -> None:
 def test_a_passage_has_two_mouths_and_a_corner_one() -> None:
     rooms = [shapely.box(0, 0, 20, 20), shapely.box(30, 0, 50, 20), shapely.box(19, 9, 31, 11)]
     shape = Region.of(shapely.union_all(rooms))
-    pieces = departing_pieces(shape, opened(shape, 3.0, EXACT), thickness=EXACT.settle_mm, reach=3.0)
+    pieces = left_of_opening(shape, opened(shape, 3.0, EXACT), 3.0)
     assert sorted(len(piece.mouths) for piece in pieces) == [1] * 8 + [2]
 
 
@@ -147,5 +174,5 @@ def test_a_slit_thinner_than_a_chord_is_found_whole() -> None:
     slit = shapely.box(-0.01, -1, 0.01, 14)
     shape = Region.of(shapely.union(shapely.box(-20, -20, 20, 6), slit)).moved(Transform.turn(0.3))
     reached = opened(shape, 3.0, EXACT)
-    found = between(shape, reached, 3.0)
+    found = together(left_of_opening(shape, reached, 3.0))
     assert bulges_out(Region.of(shapely.box(-0.01, 6.001, 0.01, 14)).moved(Transform.turn(0.3)), found) == 0
