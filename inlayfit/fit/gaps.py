@@ -146,7 +146,7 @@ def _narrowed(walls: Sequence[WallGap], index: BoundaryIndex, *, inside: bool) -
     bites.sort(key=lambda bite: bite[0])
     if not bites:
         return []
-    deepest = bites[: 2 * _MOST_SPOTS]
+    deepest = bites[:_MOST_SPOTS]
     starts = np.array([wall.points[i] for _, wall, i in deepest for _ in range(2)])
     ends = np.array([wall.points[(i + s) % len(wall.points)] for _, wall, i in deepest for s in (-1, 1)])
     sign = 1.0 if inside else -1.0
