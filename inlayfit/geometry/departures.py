@@ -18,7 +18,7 @@ from dataclasses import dataclass
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import GeometryCollection, MultiPolygon
+from shapely import GeometryCollection
 
 from inlayfit.geometry.clipping import Shapes, clipped
 from inlayfit.geometry.distance import BoundaryIndex
@@ -63,19 +63,14 @@ def departing_pieces(
     parts = Region.of(
         GeometryCollection(list(shapely.difference(clipped(larger, boxes), clipped(smaller, boxes))))
     )
-    others = _not_traced(thick_parts(parts, thickness), tracing.pieces)
+    others = thick_parts(_beyond(parts, tracing.pieces), thickness)
     return [*tracing.pieces, *_of_difference(others, edge, thickness)]
 
 
-def _not_traced(parts: Region, pieces: Sequence[Piece]) -> Region:
-    """Without the parts of traced pieces that reach into a box."""
-    if parts.is_empty or not pieces:
-        return parts
-    polygons = np.array(parts.polygons, dtype=object)
-    inside = shapely.point_on_surface(polygons)
-    tree = shapely.STRtree([piece.region.shape for piece in pieces])
-    known = tree.query(inside, predicate="intersects")[0]
-    return Region(MultiPolygon(np.delete(polygons, known).tolist()))
+def _beyond(parts: Region, pieces: Sequence[Piece]) -> Region:
+    """What of the parts in boxes is not in a traced piece; one may hang on such a piece by a film."""
+    known = shapely.disjoint_subset_union_all([piece.region.shape for piece in pieces])
+    return Region.of(shapely.difference(parts.shape, known))
 
 
 def _share(boxes: Points, region: Region) -> float:

@@ -88,11 +88,24 @@ class Outlines:
         mouths: list[list[Points]] = [[] for _ in polygons]
         for piece, mouth in zip(self.mouth_owner.tolist(), self.mouths, strict=True):
             mouths[piece].append(mouth)
-        thick = np.flatnonzero(is_sound & (np.maximum(depths, self.depths) > 2 * apart.distance))
+        thick = np.flatnonzero(is_sound)
+        thick = thick[_are_thick(polygons[thick], apart.distance)]
         told = zip(
             thick, Region.each(polygons[thick]), depths[thick].tolist(), tips[thick].tolist(), strict=True
         )
         return [Piece(region, tuple(mouths[i]), depth, (x, y)) for i, region, depth, (x, y) in told]
+
+
+def _are_thick(polygons: Shapes, radius: float) -> Flags:
+    """Whether a disk of that radius fits into each.
+
+    It does where the area is more than the radius times the length: if none did, all of the piece would be
+    within a strip of that width along its boundary.
+    """
+    thick: Flags = shapely.area(polygons) > radius * shapely.length(polygons)
+    doubtful = np.flatnonzero(~thick)
+    thick[doubtful] = ~shapely.is_empty(shapely.buffer(polygons[doubtful], -radius, quad_segs=2))
+    return thick
 
 
 def outlines_of(mouths: Mouths, turns: Numbers, wall_is_outside: bool) -> Outlines:

@@ -49,7 +49,7 @@ def traced(apart: Apart, *, wall_is_outside: bool) -> Tracing:
         wall_is_outside: whether the walls go round the arcs, or the arcs round the walls.
     """
     is_wall_left, is_arc_left = (one > 2 * apart.distance for one in (apart.away, apart.aside))
-    if not (is_wall_left.any() or is_arc_left.any()):
+    if not (is_wall_left.any() or apart.is_aside.any()):
         return Tracing((), is_wall_left, is_arc_left)
     edges = apart.arcs.runs(apart.is_aside)
     mouths = mouths_between(edges, apart)

@@ -100,12 +100,13 @@ def test_the_piece_lies_to_the_left_of_its_mouths(region: Region, radius: float,
     assume(not other.is_empty)
     for piece in (left_of_closing if outside else left_of_opening)(region, other, radius):
         for mouth in piece.mouths:
-            spans = np.diff(mouth, axis=0)
-            longest = int(np.hypot(spans[:, 0], spans[:, 1]).argmax())
-            left = np.array([-spans[longest, 1], spans[longest, 0]]) / np.hypot(*spans[longest])
-            beside = (mouth[longest] + mouth[longest + 1]) / 2 + 1e-4 * left
-            if piece.depth > 0.01 and len(mouth) > 4:
-                assert shapely.intersects_xy(piece.region.shape, *beside)
+            if piece.depth < 0.01 or len(mouth) < 5:
+                continue
+            start, end = mouth[
+                len(mouth) // 2 - 1 : len(mouth) // 2 + 1
+            ]  # an edge of the arc, not of the wall
+            left = np.array([start[1] - end[1], end[0] - start[0]]) / math.dist(start, end)
+            assert shapely.intersects_xy(piece.region.shape, *((start + end) / 2 + 1e-4 * left))
 
 
 @examples(40, 400)
