@@ -14,7 +14,7 @@ from inlayfit.errors import Cancelled, SpecError
 from inlayfit.finding import Severity, has_open_block
 from inlayfit.fit.result import FitResult
 from inlayfit.fit.solve import solve
-from inlayfit.fit.spec import FitSpec, HalfSpec, HalfState, Relief
+from inlayfit.fit.spec import FitSpec, Half, HalfSpec, HalfState, Relief
 from inlayfit.geometry.flatten import flatten
 from inlayfit.geometry.morphology import closed, erode, opened
 from inlayfit.geometry.path import Path
@@ -200,12 +200,17 @@ def test_relief_only_takes_away(drawn: Region, relief: Relief, clearance: float,
 def test_a_larger_clearance_gives_a_plug_inside_the_previous_one(
     state: HalfState, drawn: Region, clearance: float, more: float, cutter: float
 ) -> None:
-    """The target shrinks everywhere; of a plug rounded to match, also what its own rounding gives."""
+    """The target shrinks everywhere; of a plug rounded to match, also what its own rounding gives.
+
+    Where interference leaves stock that has to be relieved, that belongs to the plug it was taken of.
+    """
     pocket = HalfSpec(cutter, state)
     plug = HalfSpec(0.0 if state is CUT else 0.4)
     loose = solve(drawn, FitSpec(clearance + more, pocket, plug)).plug.outline
-    tight = solve(drawn, FitSpec(clearance, pocket, plug)).plug.outline
-    assert stands_out(loose, tight) <= MICROMETRE
+    tight = solve(drawn, FitSpec(clearance, pocket, plug))
+    relieved = [cut.removed.shape for cut in tight.reliefs if cut.half is Half.PLUG]
+    whole = Region.of(shapely.union_all([tight.plug.outline.shape, *relieved]))
+    assert stands_out(loose, whole) <= MICROMETRE
 
 
 @pytest.mark.parametrize("states", [(TO_CUT, TO_CUT), (CUT, TO_CUT), (TO_CUT, CUT)])
@@ -398,12 +403,13 @@ def test_without_an_allowance_there_is_no_roughing_outline() -> None:
 @examples(8, 100)
 @given(drawn=regions(), clearance=lengths(0.05, 0.5), pocket=cutters, plug=cutters)
 def test_a_preview_looks_like_the_result(drawn: Region, clearance: float, pocket: float, plug: float) -> None:
+    """Within 0.04 mm, half a pixel where 80 mm fill a thousand of them; sharp corners move most."""
     spec = both(clearance, pocket, plug)
     exact, preview = solve(drawn, spec), solve(drawn, spec, tolerance=PREVIEW)
     assume(not {"neck", "dead-end", "cutter-too-large", "cutters-conflict"} & codes(exact))
     assume(not exact.gap.is_empty and not preview.gap.is_empty)
-    assert spread(exact.pocket.outline, preview.pocket.outline) <= 0.03
-    assert preview.gap.min_mm == pytest.approx(exact.gap.min_mm, abs=0.03)
+    assert spread(exact.pocket.outline, preview.pocket.outline) <= 0.04
+    assert preview.gap.min_mm == pytest.approx(exact.gap.min_mm, abs=0.04)
 
 
 def test_work_that_was_cancelled_before_it_starts_does_nothing() -> None:

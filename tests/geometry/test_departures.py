@@ -106,7 +106,8 @@ def test_the_piece_lies_to_the_left_of_its_mouths(region: Region, radius: float,
                 len(mouth) // 2 - 1 : len(mouth) // 2 + 1
             ]  # an edge of the arc, not of the wall
             left = np.array([start[1] - end[1], end[0] - start[0]]) / math.dist(start, end)
-            assert shapely.intersects_xy(piece.region.shape, *((start + end) / 2 + 1e-4 * left))
+            x, y = ((start + end) / 2 + 1e-4 * left).tolist()
+            assert shapely.intersects_xy(piece.region.shape, x, y)
 
 
 @examples(40, 400)
@@ -121,7 +122,7 @@ def test_one_shallow_corner_is_found_however_little_area_it_has(
     half = math.asin(radius / (radius + depth_um / 1000))
     rise = 30 / math.tan(half)
     notched = shapely.Polygon([(-30, -20), (30, -20), (30, rise), (0, 0), (-30, rise)])
-    bumps = shapely.buffer(shapely.points(np.arange(-25.0, 26.0, 5.0), -20.0), 2.0, quad_segs=16)
+    bumps = [shapely.buffer(shapely.Point(x, -20), 2.0, quad_segs=16) for x in range(-25, 26, 5)]
     shape = Region.of(shapely.union_all([notched, *bumps])).moved(motion)
     pieces = left_of_closing(shape, closed(shape, radius, EXACT), radius)
     corner = motion.points(np.zeros((1, 2)))[0]
