@@ -280,21 +280,20 @@ def _closed_for_plug(form: _Form, spec: FitSpec, tolerance: Tolerance, progress:
     """The form with the host's corners eased until the plug's cutter reaches every corner of the plug."""
     radius = max(0.0, spec.plug.radius_mm - spec.clearance_mm)
     pocket_radius = spec.pocket.radius_mm if spec.pocket.relief is Relief.ROUNDED else 0.0
-    filled = closed(form.region, radius, tolerance)
+    filled = thinned(closed(form.region, radius, tolerance), tolerance)
     eased = residues_outside(form.region, filled, radius, tolerance)
     findings = [*form.findings, *check.of_reach(eased, spec.plug, Half.PLUG)]
     narrow = unreached(eased, filled, pocket_radius, tolerance)
     for _ in range(_MOST_ROUNDS):
         if not narrow:
-            form = replace(form, region=thinned(filled, tolerance), is_closed=True, suits_plug=True)
-            return replace(form, findings=tuple(findings))
+            break
         progress.raise_if_cancelled()
         reached = filled.minus(_together(r.region for r in narrow))
-        filled = closed(reached, radius, tolerance)
+        filled = thinned(closed(reached, radius, tolerance), tolerance)
         eased = residues_outside(reached, filled, radius, tolerance)
         narrow = unreached(eased, filled, pocket_radius, tolerance)
     findings += check.of_conflict(narrow)
-    return replace(form, region=filled, is_closed=True, findings=tuple(findings))
+    return replace(form, region=filled, is_closed=True, suits_plug=not narrow, findings=tuple(findings))
 
 
 def _swept_again(form: _Form, radius: float, tolerance: Tolerance) -> Region:
