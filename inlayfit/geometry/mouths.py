@@ -98,9 +98,8 @@ class Mouths:
         count = len(self.ends)
         edge, share = self.edges.T.ravel(), self.shares.T.ravel()
         is_end = np.arange(2 * count) >= count
-        order = np.lexsort(
-            (~is_end, share, edge)
-        )  # at one place, what ends there ends before the next begins
+        # At one place, what ends there ends before the next begins.
+        order = np.lexsort((~is_end, share, edge))
         starts, lasts = first_and_last(self.apart.walls.owners(edge[order]))
         following = np.arange(1, 2 * count + 1)
         following[lasts] = starts
