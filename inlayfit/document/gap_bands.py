@@ -19,6 +19,7 @@ from scipy.spatial import cKDTree
 
 from inlayfit.fit.classes import Classes, GapClass, classify
 from inlayfit.fit.result import FitResult, GapMap, WallGap
+from inlayfit.geometry.groups import members
 from inlayfit.geometry.morphology import erode
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -113,10 +114,8 @@ def _with_steps(points: Points, values: Points | None, step: float) -> tuple[Poi
     lengths = np.hypot(spans[:, 0], spans[:, 1])
     step = max(step, float(lengths.sum()) / _MOST_SAMPLES)
     pieces = np.maximum(1, np.ceil(lengths / step)).astype(np.intp)
-    owner = np.repeat(np.arange(len(rows)), pieces)
-    first = np.repeat(np.cumsum(pieces) - pieces, pieces)
-    fraction = (np.arange(len(owner)) - first) / pieces[owner]
-    fine = rows[owner] + spans[owner] * fraction[:, None]
+    owner, number = members(pieces)
+    fine = rows[owner] + spans[owner] * (number / pieces[owner])[:, None]
     return fine[:, :2], fine[:, 2]
 
 

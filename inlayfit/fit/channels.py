@@ -20,9 +20,10 @@ from collections.abc import Sequence
 import numpy as np
 import shapely
 
-from inlayfit.fit.plunges import Numbers, Ways
+from inlayfit.fit.plunges import Ways
 from inlayfit.fit.residue import Residue, ResidueKind
 from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.groups import Numbers
 from inlayfit.geometry.path import Points
 
 _MOST_STEPS = 40

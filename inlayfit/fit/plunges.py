@@ -14,15 +14,13 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 
+from inlayfit.geometry.groups import Numbers, members, starts_of
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.stadiums import Edges, Stadiums
 
 _BARELY_MISSED_MM = 0.0005  # a wall parallel to the plunge lies exactly one radius off it
-
-Numbers = NDArray[np.intp]
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,13 +46,12 @@ class Targets:
     @property
     def firsts(self) -> Numbers:
         """Where each set begins."""
-        return np.cumsum(self.counts) - self.counts
+        return starts_of(self.counts)
 
     def chosen(self, which: Numbers) -> tuple[Targets, Numbers]:
         """The sets with these numbers, in that order and as often; for each vertex its place in `which`."""
         counts = self.counts[which]
-        place = np.repeat(np.arange(len(which)), counts)
-        within = np.arange(len(place)) - (np.cumsum(counts) - counts)[place]
+        place, within = members(counts)
         return Targets(self.vertices[self.firsts[which][place] + within], counts), place
 
 

@@ -18,17 +18,17 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 from shapely import LineString
 
 from inlayfit.fit.channels import ways_into_channels, ways_past_cusps
-from inlayfit.fit.plunges import Numbers, Targets, Ways, areas_taken, least_of_each, plunge_lengths
+from inlayfit.fit.plunges import Targets, Ways, areas_taken, least_of_each, plunge_lengths
 from inlayfit.fit.residue import Residue, ResidueKind
 from inlayfit.fit.shared_ways import stadiums_along, with_shared_ways
 from inlayfit.fit.spec import HalfSpec, Relief, WallChoice
 from inlayfit.geometry.clipping import Shapes, clipped, polygonal
 from inlayfit.geometry.distance import BoundaryIndex, edge_lengths
 from inlayfit.geometry.flatten import quad_segments
+from inlayfit.geometry.groups import Flags, Numbers, starts_of
 from inlayfit.geometry.morphology import dilate
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
@@ -142,7 +142,7 @@ class _Corners:
 def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radius: float) -> _Corners:
     rings = _vertices_of(residues)
     counts = np.array([len(ring) for ring in rings])
-    middles = np.add.reduceat(np.vstack(rings), np.cumsum(counts) - counts, axis=0) / counts[:, None]
+    middles = np.add.reduceat(np.vstack(rings), starts_of(counts), axis=0) / counts[:, None]
     corners = np.array([residue.tip for residue in residues])
     nearest = centres.nearest(np.vstack([corners, middles]))[1]
     starts, feet = nearest[: len(residues)], nearest[len(residues) :]
@@ -293,7 +293,7 @@ def _along_walls(corners: _Corners, half: Region, bitten: WallChoice) -> Ways:
             middles[i, k] = wall[0] + spans[i, k] / 2
     targets = np.repeat(np.arange(len(spans)), 2)
     starts = np.repeat(corners.starts, 2, axis=0)
-    wanted: NDArray[np.bool_] = np.hypot(spans[..., 0], spans[..., 1]) > 0
+    wanted: Flags = np.hypot(spans[..., 0], spans[..., 1]) > 0
     wanted &= ~_run_on_into_each_other(spans)[:, None]
     if bitten is not WallChoice.LEAST:
         lengths = edge_lengths(half, middles.reshape(-1, 2)).reshape(-1, 2)
@@ -317,12 +317,12 @@ def _wall_ends(residue: Residue, ring: Points, start: Points, corner: Points) ->
     return int(side.argmax()), int(side.argmin())
 
 
-def _run_on_into_each_other(spans: Points) -> NDArray[np.bool_]:
+def _run_on_into_each_other(spans: Points) -> Flags:
     """Whether both walls of each residue are one: a straight wall beside a passage has no corner to bite."""
     one, other = spans[:, 0], spans[:, 1]
     across = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0]
     along = (one * other).sum(axis=1)
-    straight: NDArray[np.bool_] = (along < 0) & (np.abs(across) < _STRAIGHT * -along)
+    straight: Flags = (along < 0) & (np.abs(across) < _STRAIGHT * -along)
     return straight
 
 

@@ -40,6 +40,7 @@ from inlayfit.errors import SpecError
 from inlayfit.finding import Finding, Severity
 from inlayfit.fit.spec import Seating
 from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.groups import members
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.transform import Transform
@@ -334,8 +335,7 @@ def _sampled(region: Region) -> tuple[Points, Points]:
         corner = left + np.roll(left, 1, axis=0)
         corner /= np.maximum(np.hypot(corner[:, 0], corner[:, 1]), 1e-12)[:, None]
         pieces = np.maximum(1, np.ceil(lengths / step)).astype(np.intp)
-        owner = np.repeat(np.arange(len(ring)), pieces)
-        number = np.arange(len(owner)) - np.repeat(np.cumsum(pieces) - pieces, pieces)
+        owner, number = members(pieces)
         points.append(ring[owner] + spans[owner] * (number / pieces[owner])[:, None])
         normals.append(np.where((number == 0)[:, None], corner[owner], left[owner]))
     return np.vstack(points), np.vstack(normals)

@@ -15,9 +15,10 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from inlayfit.fit.plunges import Numbers, Targets, Ways, plunge_lengths
+from inlayfit.fit.plunges import Targets, Ways, plunge_lengths
 from inlayfit.geometry.clipping import Shapes, clipped
 from inlayfit.geometry.flatten import quad_segments
+from inlayfit.geometry.groups import Numbers
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 from inlayfit.geometry.tolerance import Tolerance

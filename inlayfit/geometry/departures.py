@@ -22,12 +22,13 @@ from shapely import GeometryCollection
 
 from inlayfit.geometry.clipping import Shapes, clipped
 from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.groups import Flags
 from inlayfit.geometry.morphology import thick_parts
 from inlayfit.geometry.mouths import Apart
 from inlayfit.geometry.outlines import Piece
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
-from inlayfit.geometry.rings import Flags, Rings
+from inlayfit.geometry.rings import Rings
 from inlayfit.geometry.tracing import Tracing, traced
 
 _MOST_BOXES = 48

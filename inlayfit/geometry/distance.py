@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 
+from inlayfit.geometry.groups import Flags, members
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
@@ -60,12 +60,10 @@ def with_samples(ring: Points, step: float) -> Points:
     return sampled(ring, step)[0]
 
 
-def sampled(ring: Points, step: float) -> tuple[Points, NDArray[np.bool_]]:
+def sampled(ring: Points, step: float) -> tuple[Points, Flags]:
     """The same, and which of the points are vertices."""
     spans = np.roll(ring, -1, axis=0) - ring
     lengths = np.hypot(spans[:, 0], spans[:, 1])
     pieces = np.maximum(1, np.ceil(lengths / max(step, _SMALLEST_STEP))).astype(np.intp)
-    owner = np.repeat(np.arange(len(ring)), pieces)
-    first = np.repeat(np.cumsum(pieces) - pieces, pieces)
-    fraction = (np.arange(len(owner)) - first) / pieces[owner]
-    return ring[owner] + spans[owner] * fraction[:, None], first == np.arange(len(owner))
+    owner, number = members(pieces)
+    return ring[owner] + spans[owner] * (number / pieces[owner])[:, None], number == 0

@@ -12,6 +12,7 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
+from inlayfit.geometry.groups import members
 from inlayfit.geometry.path import Bezier, Path, Points, arc_centres
 
 _MOST_PIECES = 100_000
@@ -129,10 +130,8 @@ def _joined(path: Path, ends: Points, parts: list[_Part]) -> Points:
 
 def _inner(steps: NDArray[np.intp]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
     """For each point between the ends of segments: which segment, and which of its points, from 1."""
-    counts = steps - 1
-    owner = np.repeat(np.arange(len(steps)), counts)
-    number = np.arange(len(owner)) - np.repeat(np.cumsum(counts) - counts, counts) + 1
-    return owner, number
+    owner, number = members(steps - 1)
+    return owner, number + 1
 
 
 def _arcs(numbers: NDArray[np.intp], starts: Points, ends: Points, bulges: Points, tolerance: float) -> _Part:

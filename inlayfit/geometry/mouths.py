@@ -13,8 +13,9 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.groups import Flags, Numbers, first_and_last, largest_of_each
 from inlayfit.geometry.path import Points
-from inlayfit.geometry.rings import Flags, Numbers, Rings, first_and_last, largest_of_each
+from inlayfit.geometry.rings import Rings
 
 _CHORDS_APART = 1.5  # chords of one arc, cut anew, lie a little apart; a piece twice as thick departs more
 _SAME_PLACE_MM = 1e-6

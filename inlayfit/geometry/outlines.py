@@ -8,10 +8,10 @@ import numpy as np
 import shapely
 
 from inlayfit.geometry.clipping import Shapes
+from inlayfit.geometry.groups import Flags, Numbers, first_and_last, largest_of_each, starts_of
 from inlayfit.geometry.mouths import Apart, Mouths
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
-from inlayfit.geometry.rings import Flags, Numbers, first_and_last, largest_of_each
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -186,7 +186,7 @@ class _Walls:
         places = np.arange(len(self.numbers))
         kept = (places >= self.first[self.turn] - 1) & (places <= self.last[self.turn] + 1)
         counts = np.bincount(self.turn, minlength=len(self.first))
-        starts = np.cumsum(counts) - counts
+        starts = starts_of(counts)
         begins = np.flatnonzero((self.first == starts) | (self.last < starts))
         ends = np.flatnonzero((self.last == starts + counts - 1) | (self.last < starts))
         return [

@@ -6,13 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
 from inlayfit.geometry.distance import sampled, with_samples
+from inlayfit.geometry.groups import Flags, Numbers, members, starts_of
 from inlayfit.geometry.path import Points
-
-Flags = NDArray[np.bool_]
-Numbers = NDArray[np.intp]
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -33,7 +30,7 @@ class Rings:
     def of(cls, rings: Sequence[Points]) -> Rings:
         """These rings, none without points."""
         sizes = np.array([len(ring) for ring in rings])
-        return cls(np.vstack(rings), np.cumsum(sizes) - sizes, sizes)
+        return cls(np.vstack(rings), starts_of(sizes), sizes)
 
     @property
     def edge_middles(self) -> Points:
@@ -72,8 +69,7 @@ class Rings:
 
     def stretches(self, firsts: Numbers, counts: Numbers, step: int = 1) -> tuple[Numbers, Numbers]:
         """The numbers of so many points from each of some, on or back; and whose each is."""
-        own = np.repeat(np.arange(len(firsts)), counts)
-        within = np.arange(len(own)) - (np.cumsum(counts) - counts)[own]
+        own, within = members(counts)
         ring = self.owners(firsts)[own]
         start = self.starts[ring]
         numbers: Numbers = start + (firsts[own] - start + step * within) % self.sizes[ring]
@@ -94,15 +90,3 @@ class Rings:
     def whole(self, chosen: Flags) -> Numbers:
         """The first point of each ring all of whose points are chosen."""
         return self.starts[np.logical_and.reduceat(chosen, self.starts)]
-
-
-def first_and_last(groups: Numbers) -> tuple[Numbers, Numbers]:
-    """Where each run of equal numbers begins and ends; none of them is negative."""
-    return np.flatnonzero(np.diff(groups, prepend=-1)), np.flatnonzero(np.diff(groups, append=-1))
-
-
-def largest_of_each(groups: Numbers, values: Points) -> Numbers:
-    """The place of the largest value of each group, by the groups' numbers."""
-    order = np.lexsort((values, groups))
-    largest: Numbers = order[first_and_last(groups[order])[1]]
-    return largest

@@ -19,12 +19,11 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 
 from inlayfit.geometry.clipping import Shapes
+from inlayfit.geometry.groups import Numbers, members, starts_of
 from inlayfit.geometry.path import Points
 
-_Numbers = NDArray[np.intp]
 _TINY = 1e-300
 
 
@@ -39,7 +38,7 @@ class Edges:
 
     starts: Points
     ends: Points
-    counts: _Numbers
+    counts: Numbers
 
     @classmethod
     def of(cls, shapes: Shapes) -> Edges:
@@ -51,12 +50,10 @@ class Edges:
         whose = owner[of_polygon[of_ring[:-1][is_edge]]]
         return cls(points[:-1][is_edge], points[1:][is_edge], np.bincount(whose, minlength=len(shapes)))
 
-    def chosen(self, which: _Numbers) -> tuple[Points, Points, _Numbers]:
+    def chosen(self, which: Numbers) -> tuple[Points, Points, Numbers]:
         """The edges of the shapes with these numbers, in that order and as often; of each its place there."""
-        counts = self.counts[which]
-        place = np.repeat(np.arange(len(which)), counts)
-        firsts = np.cumsum(self.counts) - self.counts
-        edge = (firsts[which] - (np.cumsum(counts) - counts))[place] + np.arange(len(place))
+        place, within = members(self.counts[which])
+        edge = starts_of(self.counts)[which][place] + within
         return self.starts[edge], self.ends[edge], place
 
 
@@ -76,7 +73,7 @@ class Stadiums:
     lengths: Points
     radius: float
 
-    def areas_inside(self, edges: Edges, which: _Numbers) -> Points:
+    def areas_inside(self, edges: Edges, which: Numbers) -> Points:
         """The area (m,) inside each stadium of one of the shapes, that with the number in `which`, (m,)."""
         starts, ends, own = edges.chosen(which)
         p, q, length = self._seen(starts, own), self._seen(ends, own), self.lengths[own]
@@ -90,7 +87,7 @@ class Stadiums:
         areas: Points = np.abs(np.bincount(own, parts, minlength=len(which)))
         return areas
 
-    def _seen(self, points: Points, own: _Numbers) -> Points:
+    def _seen(self, points: Points, own: Numbers) -> Points:
         """Points as seen from the stadiums with these numbers: along them and to the left, (2, k)."""
         x, y = (points - self.origins[own]).T
         ahead, aside = self.units[own].T

@@ -19,11 +19,11 @@ import shapely
 from shapely import Polygon
 
 from inlayfit.geometry.clipping import Shapes
+from inlayfit.geometry.groups import Flags, Numbers
 from inlayfit.geometry.mouths import Apart, Mouths, mouths_between
 from inlayfit.geometry.outlines import Piece, outlines_of
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
-from inlayfit.geometry.rings import Flags, Numbers
 
 
 @dataclass(frozen=True, eq=False, slots=True)

@@ -22,6 +22,7 @@ from numpy.typing import NDArray
 from scipy.spatial import cKDTree
 
 from inlayfit.geometry.distance import BoundaryIndex
+from inlayfit.geometry.groups import members
 from inlayfit.geometry.path import Points
 from inlayfit.geometry.region import Region
 
@@ -76,8 +77,7 @@ class _SampledWall:
             spans = np.roll(ring, -1, axis=0) - ring
             sizes = np.hypot(spans[:, 0], spans[:, 1])
             pieces = np.maximum(1, np.ceil(sizes / step)).astype(np.intp)
-            owner = np.repeat(np.arange(len(ring)), pieces)
-            part = np.arange(len(owner)) - np.repeat(np.cumsum(pieces) - pieces, pieces)
+            owner, part = members(pieces)
             fraction = (part + 0.5) / pieces[owner]
             points.append(ring[owner] + spans[owner] * fraction[:, None])
             unit = spans / np.maximum(sizes, 1e-300)[:, None]
