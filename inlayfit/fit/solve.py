@@ -388,8 +388,9 @@ def _with_passes(result: HalfResult, half: HalfSpec, which: Half, tolerance: Tol
     swept = opened if is_pocket else closed
     outline, rough, rest, edge = result.outline, None, Region.empty(), None
     if half.finishing_allowance_mm > 0:
-        before = erode(outline, outward * half.finishing_allowance_mm, tolerance)
-        rough = thinned(swept(before, half.main_radius_mm, tolerance), tolerance)
+        cut = opened_with_room if is_pocket else closed_with_bars
+        rough, _ = cut(outline, half.main_radius_mm, tolerance, allowance=half.finishing_allowance_mm)
+        rough = thinned(rough, tolerance)
     if half.corner_cutter_mm > 0:
         main = swept(outline, half.main_radius_mm, tolerance)
         left = outline.minus(main) if is_pocket else main.minus(outline)

@@ -157,24 +157,34 @@ def closed(region: Region, radius: float, tolerance: Tolerance) -> Region:
     return region if radius <= 0 or region.is_empty else closed_with_bars(region, radius, tolerance)[0]
 
 
-def opened_with_room(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
-    """The opening, and where the disk's centre can go for it, tight sweeps included."""
-    centres, tight = _centres_inside(region, radius, tolerance)
+def opened_with_room(
+    region: Region, radius: float, tolerance: Tolerance, *, allowance: float = 0.0
+) -> tuple[Region, Region]:
+    """The opening, and where the disk's centre can go for it, tight sweeps included.
+
+    With an allowance the disk keeps that far away from the wall.
+    """
+    centres, tight = _centres_inside(region, radius + allowance, tolerance)
     swept = dilate(centres, radius, tolerance)
     if tight.is_empty:
         return swept, centres
-    slack = _slack(radius, tolerance)
-    return swept.union(dilate(tight, radius - slack, tolerance)), centres.union(tight)
+    slack = _slack(radius + allowance, tolerance)
+    return swept.union(dilate(tight, max(0.0, radius - slack), tolerance)), centres.union(tight)
 
 
-def closed_with_bars(region: Region, radius: float, tolerance: Tolerance) -> tuple[Region, Region]:
-    """The closing, and where the disk's centre cannot go outside; tight sweeps are no part of that."""
-    grown, tight = _centres_outside(region, radius, tolerance)
+def closed_with_bars(
+    region: Region, radius: float, tolerance: Tolerance, *, allowance: float = 0.0
+) -> tuple[Region, Region]:
+    """The closing, and where the disk's centre cannot go outside; tight sweeps are no part of that.
+
+    With an allowance the disk keeps that far away from the wall.
+    """
+    grown, tight = _centres_outside(region, radius + allowance, tolerance)
     filled = erode(grown, radius, tolerance)
     if tight.is_empty:
         return filled, grown
-    slack = _slack(radius, tolerance)
-    return filled.minus(dilate(tight, radius - slack, tolerance)), grown.minus(tight)
+    slack = _slack(radius + allowance, tolerance)
+    return filled.minus(dilate(tight, max(0.0, radius - slack), tolerance)), grown.minus(tight)
 
 
 def room_inside(region: Region, radius: float, tolerance: Tolerance) -> Region:

@@ -394,6 +394,22 @@ def test_roughing_leaves_at_least_the_allowance(drawn: Region, allowance: float,
     assert bulges_out(closed(rough_plug, cutter / 2 - MICROMETRE, EXACT), rough_plug) <= MICROMETRE
 
 
+@examples(12, 200)
+@given(cutter=lengths(0.5, 6.0), allowance=lengths(0.05, 0.5), motion=rigid_motions())
+def test_a_slot_that_just_takes_the_cutter_and_both_allowances_is_roughed(
+    cutter: float, allowance: float, motion: Transform
+) -> None:
+    """Whatever the last digits of the coordinates: else the finishing pass would cut it from solid."""
+    width = cutter + 2 * allowance
+    slot = shapely.box(0, -width / 2, 30, width / 2)
+    shape = Region.of(shapely.union(slot, shapely.box(-20, -20, 1, 20))).moved(motion)
+    half = HalfSpec(cutter, finishing_allowance_mm=allowance)
+    rough = solve(shape, FitSpec(0.05, half, HalfSpec(0.5))).pocket.rough
+    assert rough is not None
+    (end,) = motion.points(np.array([[30 - allowance - cutter / 2, 0.0]]))
+    assert shapely.intersects_xy(rough.shape, *end)
+
+
 def test_without_an_allowance_there_is_no_roughing_outline() -> None:
     result = solve(Region.of(shapely.box(0, 0, 30, 20)), both(0.05, 3, 3))
     assert result.pocket.rough is None
