@@ -55,7 +55,7 @@ def departing_pieces(
     edge = BoundaryIndex(other)
     apart = Apart.between(BoundaryIndex(wall), edge, thickness / 2, reach / _SAMPLES_A_RADIUS)
     tracing = traced(apart, wall_is_outside=wall_is_outside)
-    if not (tracing.is_wall_left.any() or tracing.is_arc_left.any()):
+    if tracing.left.is_nothing:
         return list(tracing.pieces)
     larger, smaller = (wall, other) if wall_is_outside else (other, wall)
     boxes = _boxes(apart, tracing, edge, reach)
@@ -90,7 +90,7 @@ def _boxes(apart: Apart, tracing: Tracing, edge: BoundaryIndex, reach: float) ->
     )[0]
     is_left = np.zeros(len(away), dtype=bool)
     is_left[np.delete(far, known)] = True
-    round_arcs = _round_runs(arcs, arcs.edge_middles, tracing.is_arc_left, reach + apart.aside)
+    round_arcs = _round_runs(arcs, arcs.edge_middles, tracing.left.of_arcs, reach + apart.aside)
     return _merged(np.vstack([round_arcs, _round_runs(walls, walls.points, is_left, reach + away)]))
 
 

@@ -60,11 +60,8 @@ class Outlines:
     middles: Points
     comes_back: Flags
 
-    def polygons(self, probes: Points) -> tuple[Shapes, Flags]:
-        """Each as a polygon, and whether that is sound: one piece, and the right way round.
-
-        One round a lone ring is not: it has a hole that was not seen. `probes` are points of those, (k, 2).
-        """
+    def polygons(self) -> tuple[Shapes, Flags]:
+        """Each as a polygon, or None, and whether that is sound: one piece, and the right way round."""
         count = len(self.depths)
         is_ring = np.bincount(self.owner, minlength=count) > 2
         whose = (np.cumsum(is_ring) - 1)[self.owner]
@@ -74,7 +71,6 @@ class Outlines:
         polygons[is_ring] = shapely.polygons(lines)
         is_right_way_round = shapely.is_ccw(shapely.get_exterior_ring(polygons))
         is_sound: Flags = ~self.comes_back & is_right_way_round & shapely.is_valid(polygons)
-        is_sound &= ~np.asarray(shapely.intersects_xy(polygons[:, None], *probes.T)).any(axis=1)
         return polygons, is_sound
 
     def pieces(self, apart: Apart, polygons: Shapes, is_sound: Flags) -> list[Piece]:

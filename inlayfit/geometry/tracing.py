@@ -21,24 +21,42 @@ from shapely import Polygon
 from inlayfit.geometry.clipping import Shapes
 from inlayfit.geometry.groups import Flags, Numbers
 from inlayfit.geometry.mouths import Apart, Mouths, mouths_between
-from inlayfit.geometry.outlines import Piece, outlines_of
-from inlayfit.geometry.path import Points
+from inlayfit.geometry.outlines import Outlines, Piece, outlines_of
 from inlayfit.geometry.region import Region
 
 
 @dataclass(frozen=True, eq=False, slots=True)
-class Tracing:
-    """What following both walls has told.
+class Left:
+    """What departs and is along no piece.
 
     Attributes:
-        pieces: those found, the films at their tips cut short.
-        is_wall_left: which vertices of the walls depart and are along none of them, (n,).
-        is_arc_left: which edges of the arcs do, (m,).
+        of_wall: which vertices of the walls, (n,).
+        of_arcs: which edges of the arcs, (m,).
     """
 
+    of_wall: Flags
+    of_arcs: Flags
+
+    @property
+    def is_nothing(self) -> bool:
+        """Whether pieces account for all that departs."""
+        return not (self.of_wall.any() or self.of_arcs.any())
+
+    def beside(self, apart: Apart, outlines: Outlines, runs: Numbers, is_sound: Flags) -> Left:
+        """What of this is left beside the pieces that are sound; `runs` are the edges of all their mouths."""
+        of_wall, of_arcs = self.of_wall.copy(), self.of_arcs.copy()
+        of_wall[outlines.wall[is_sound[outlines.wall_owner]]] = False
+        firsts, lasts = runs[is_sound[outlines.mouth_owner]].T
+        of_arcs[apart.arcs.stretches(firsts, apart.arcs.between(firsts, lasts) + 1)[0]] = False
+        return Left(of_wall, of_arcs)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Tracing:
+    """What following both walls has told: pieces, the films at their tips cut short, and what is left."""
+
     pieces: tuple[Piece, ...]
-    is_wall_left: Flags
-    is_arc_left: Flags
+    left: Left
 
 
 def traced(apart: Apart, *, wall_is_outside: bool) -> Tracing:
@@ -48,57 +66,57 @@ def traced(apart: Apart, *, wall_is_outside: bool) -> Tracing:
         apart: both walls.
         wall_is_outside: whether the walls go round the arcs, or the arcs round the walls.
     """
-    is_wall_left, is_arc_left = (one > 2 * apart.distance for one in (apart.away, apart.aside))
-    if not (is_wall_left.any() or apart.is_aside.any()):
-        return Tracing((), is_wall_left, is_arc_left)
+    departs = Left(*(one > 2 * apart.distance for one in (apart.away, apart.aside)))
+    if not (departs.of_wall.any() or apart.is_aside.any()):
+        return Tracing((), departs)
     edges = apart.arcs.runs(apart.is_aside)
     mouths = mouths_between(edges, apart)
     if mouths is None:
-        return Tracing((), is_wall_left, is_arc_left)
-    lone, probes = _lone_rings(apart, mouths)
+        return Tracing((), departs)
     turns = mouths.turns()
     outlines = outlines_of(mouths, turns, wall_is_outside)
-    polygons, is_sound = outlines.polygons(probes)
-    is_wall_left[outlines.wall[is_sound[outlines.wall_owner]]] = False
-    firsts, lasts = edges[turns[is_sound[turns[:, 2]], 1]].T
-    is_arc_left[apart.arcs.stretches(firsts, apart.arcs.between(firsts, lasts) + 1)[0]] = False
+    polygons, is_sound = outlines.polygons()
+    runs = edges[turns[:, 1]]
+    left = departs.beside(apart, outlines, runs, is_sound)
+    is_sound[_with_left_ones_inside(polygons, apart, left)] = False
+    left = departs.beside(apart, outlines, runs, is_sound)
     pieces = outlines.pieces(apart, polygons, is_sound)
-    for vertices, piece in _lone_pieces(apart, lone, probes, polygons, wall_is_outside):
-        is_wall_left[vertices] = False
+    for vertices, piece in _lone_pieces(apart, mouths, polygons, wall_is_outside):
+        left.of_wall[vertices] = False
         pieces.append(piece)
-    return Tracing(tuple(pieces), is_wall_left, is_arc_left)
+    return Tracing(tuple(pieces), left)
 
 
-def _lone_rings(apart: Apart, mouths: Mouths) -> tuple[Numbers, Points]:
-    """The first vertex of each ring of wall that departs as a whole; and a point of these and such arcs.
-
-    A ring may depart at all its vertices and be touched between them: then mouths begin and end on it.
-    """
-    touched = apart.walls.starts[apart.walls.owners(mouths.edges.ravel())]
-    lone = np.setdiff1d(apart.walls.whole(apart.is_away), touched)
-    arcs = apart.arcs.whole(apart.is_aside)
-    return lone, np.vstack([apart.walls.points[lone], apart.arcs.points[arcs]])
+def _with_left_ones_inside(polygons: Shapes, apart: Apart, left: Left) -> Numbers:
+    """Which polygons have something in them that departs and is along none: a hole that was not seen."""
+    points = np.vstack([apart.walls.points[left.of_wall], apart.arcs.edge_middles[left.of_arcs]])
+    if len(points) == 0:
+        return np.empty(0, dtype=np.intp)
+    numbers: Numbers = shapely.STRtree(polygons).query(shapely.points(points), predicate="within")[1]
+    return numbers
 
 
 def _lone_pieces(
-    apart: Apart, lone: Numbers, probes: Points, traced_too: Shapes, wall_is_outside: bool
+    apart: Apart, mouths: Mouths, traced_too: Shapes, wall_is_outside: bool
 ) -> list[tuple[Numbers, Piece]]:
     """Pieces that are all within a ring of wall, and that ring's vertices: none of it was reached.
 
-    Not those with a ring in them, or in another piece: a ring tells nothing of holes.
+    Not those with a ring in them, or in another piece: a ring tells nothing of holes. A ring may depart at
+    all its vertices and be touched between them: then mouths begin and end on it.
     """
-    found = []
-    for number, (start, size) in enumerate(
-        zip(lone, apart.walls.sizes[apart.walls.owners(lone)], strict=True)
-    ):
+    walls, found = apart.walls, []
+    touched = walls.starts[walls.owners(mouths.edges.ravel())]
+    lone = np.setdiff1d(walls.whole(apart.is_away), touched)
+    probes = np.vstack([walls.points[lone], apart.arcs.points[apart.arcs.whole(apart.is_aside)]])
+    for number, (start, size) in enumerate(zip(lone, walls.sizes[walls.owners(lone)], strict=True)):
         vertices = start + np.arange(size)
-        ring = apart.walls.points[vertices]
+        ring = walls.points[vertices]
         polygon = Polygon(ring if wall_is_outside else ring[::-1])
         has_hole = shapely.intersects_xy(polygon, *np.delete(probes, number, axis=0).T).any()
         is_in_another = shapely.intersects_xy(traced_too, *probes[number]).any()
         if not (has_hole or is_in_another) and polygon.exterior.is_ccw and polygon.is_valid:
             deepest = vertices[apart.away[vertices].argmax()]
-            x, y = apart.walls.points[deepest].tolist()
+            x, y = walls.points[deepest].tolist()
             depth = float(apart.away[deepest])
             found.append((vertices, Piece(Region.of(polygon), (), depth, (x, y), is_apart=True)))
     return found

@@ -34,6 +34,12 @@ def together(pieces: list[Piece]) -> Region:
     return Region.of(shapely.union_all([piece.region.shape for piece in pieces]))
 
 
+def assert_nothing_added(found: Region, whole: Region) -> None:
+    """Films apart, also in area: a hole that was filled has the same boundary as before."""
+    assert found.is_empty or bulges_out(found, whole) <= FILM
+    assert found.minus(whole).area <= FILM * found.perimeter
+
+
 def wedge(place: tuple[float, float], angle: float, facing: float) -> Region:
     """A long wedge whose tip is at a place, its middle line running off in a direction."""
     ends = [(20 * math.cos(side), 20 * math.sin(side)) for side in (-angle / 2, angle / 2)]
@@ -78,7 +84,7 @@ def test_of_an_opening_nothing_is_missing_and_nothing_is_added(
     assume(not reached.is_empty)
     found, whole = together(left_of_opening(shape, reached, radius)), shape.minus(reached)
     assert bulges_out(whole, found) <= MICROMETRE
-    assert found.is_empty or bulges_out(found, whole) <= FILM
+    assert_nothing_added(found, whole)
 
 
 @examples(30, 400)
@@ -90,7 +96,7 @@ def test_of_a_closing_nothing_is_missing_and_nothing_is_added(
     filled = closed(shape, radius, EXACT)
     found, whole = together(left_of_closing(shape, filled, radius)), filled.minus(shape)
     assert bulges_out(whole, found) <= MICROMETRE
-    assert found.is_empty or bulges_out(found, whole) <= FILM
+    assert_nothing_added(found, whole)
 
 
 @examples(20, 300)
@@ -153,6 +159,18 @@ def test_a_chamber_the_disk_cannot_enter_is_a_piece_with_the_island_in_it_left_o
     (chamber,) = (piece for piece in pieces if piece.region.area > 40)
     assert chamber.region.hole_count == 1
     assert bulges_out(shape.minus(reached), together(pieces)) <= MICROMETRE
+
+
+@pytest.mark.parametrize("angle", [0.0, 0.4, 2.1])
+def test_an_island_that_the_disk_just_touches_is_left_out_of_the_corner_it_stands_in(angle: float) -> None:
+    radius = 3.0
+    touch = radius * (1 - math.sqrt(0.5))
+    island = shapely.Polygon([(touch, touch), (touch - 0.3, touch), (touch, touch - 0.3)])
+    shape = Region.of(shapely.box(0, 0, 20, 20).difference(island)).moved(Transform.turn(angle))
+    reached = opened(shape, radius, EXACT)
+    found, whole = together(left_of_opening(shape, reached, radius)), shape.minus(reached)
+    assert bulges_out(whole, found) <= MICROMETRE
+    assert_nothing_added(found, whole)
 
 
 def test_a_hole_the_disk_cannot_enter_is_a_piece_that_touches_nothing() -> None:
