@@ -84,8 +84,10 @@ class Outlines:
         mouths: list[list[Points]] = [[] for _ in polygons]
         for piece, mouth in zip(self.mouth_owner.tolist(), self.mouths, strict=True):
             mouths[piece].append(mouth)
-        thick = np.flatnonzero(is_sound)
-        thick = thick[_are_thick(polygons[thick], apart.distance)]
+        found = np.flatnonzero(is_sound)
+        is_thick = np.maximum(depths, self.depths)[found] > 2 * apart.distance
+        is_thick[~is_thick] = _are_thick(polygons[found[~is_thick]], apart.distance)
+        thick = found[is_thick]
         told = zip(
             thick, Region.each(polygons[thick]), depths[thick].tolist(), tips[thick].tolist(), strict=True
         )
