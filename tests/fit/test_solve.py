@@ -277,10 +277,15 @@ def test_the_same_question_has_the_same_answer(
 def test_the_same_pipeline_through_clipper2_agrees(
     drawn: Region, clearance: float, pocket: float, plug: float
 ) -> None:
-    """Opening, closing and offset through clipper2-py, wherever no passage is too narrow for a cutter."""
+    """Opening, closing and offset through clipper2-py, wherever no passage is too narrow for a cutter.
+
+    Nor exactly as wide as one: that is lost there by rounding, and is a law of its own here.
+    """
     result = solve(drawn, both(clearance, pocket, plug))
     assume(codes(result) <= {"corners-rounded", "interference"})
     theirs = clipper_matched_halves(drawn, clearance, pocket / 2, plug / 2)
+    loose = clipper_matched_halves(drawn, clearance, pocket / 2 - 2 * MICROMETRE, plug / 2)
+    assume(spread(theirs[0], loose[0]) <= 0.1)
     assert spread(result.pocket.outline, theirs[0]) <= MICROMETRE
     assert spread(result.plug.outline, theirs[1]) <= MICROMETRE
 
@@ -375,45 +380,7 @@ def test_published_fits_of_holes_and_shafts_come_out(
         assert 2 * result.gap.min_mm == pytest.approx(published / 1000, abs=MICROMETRE)
 
 
-# --- roughing, preview, stopping -------------------------------------------------------------------------
-
-
-@examples(8, 100)
-@given(drawn=regions(), allowance=lengths(0.05, 0.8), cutter=lengths(0.5, 4.0))
-def test_roughing_leaves_at_least_the_allowance(drawn: Region, allowance: float, cutter: float) -> None:
-    half = HalfSpec(cutter, finishing_allowance_mm=allowance)
-    result = solve(drawn, FitSpec(0.05, half, half))
-    assume(not result.plug.outline.is_empty)
-    rough_pocket, rough_plug = result.pocket.rough, result.plug.rough
-    assert rough_pocket is not None
-    assert rough_plug is not None
-    if not rough_pocket.is_empty:
-        assert dense_minimum(result.pocket.outline, rough_pocket) >= allowance - MICROMETRE
-    assert dense_minimum(rough_plug, result.plug.outline) >= allowance - MICROMETRE
-    assert bulges_out(rough_pocket, opened(rough_pocket, cutter / 2 - MICROMETRE, EXACT)) <= MICROMETRE
-    assert bulges_out(closed(rough_plug, cutter / 2 - MICROMETRE, EXACT), rough_plug) <= MICROMETRE
-
-
-@examples(12, 200)
-@given(cutter=lengths(0.5, 6.0), allowance=lengths(0.05, 0.5), motion=rigid_motions())
-def test_a_slot_that_just_takes_the_cutter_and_both_allowances_is_roughed(
-    cutter: float, allowance: float, motion: Transform
-) -> None:
-    """Whatever the last digits of the coordinates: else the finishing pass would cut it from solid."""
-    width = cutter + 2 * allowance
-    slot = shapely.box(0, -width / 2, 30, width / 2)
-    shape = Region.of(shapely.union(slot, shapely.box(-20, -20, 1, 20))).moved(motion)
-    half = HalfSpec(cutter, finishing_allowance_mm=allowance)
-    rough = solve(shape, FitSpec(0.05, half, HalfSpec(0.5))).pocket.rough
-    assert rough is not None
-    (end,) = motion.points(np.array([[30 - allowance - cutter / 2, 0.0]]))
-    assert shapely.intersects_xy(rough.shape, *end)
-
-
-def test_without_an_allowance_there_is_no_roughing_outline() -> None:
-    result = solve(Region.of(shapely.box(0, 0, 30, 20)), both(0.05, 3, 3))
-    assert result.pocket.rough is None
-    assert result.plug.rough is None
+# --- preview, stopping -----------------------------------------------------------------------------------
 
 
 @examples(8, 100)
