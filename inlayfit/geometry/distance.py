@@ -6,6 +6,8 @@ nearest box first, so that it looks at a handful of segments a point (IndexedFac
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import shapely
 
@@ -35,6 +37,12 @@ class BoundaryIndex:
         partners: Points = shapely.get_coordinates(lines)[::2]
         gaps = points - partners
         return np.hypot(gaps[:, 0], gaps[:, 1]), partners
+
+    def comes_near(self, rings: Sequence[Points], distance: float) -> Flags:
+        """Whether each ring comes as near to the boundary as that, anywhere along it."""
+        lines = np.array([shapely.LinearRing(ring) for ring in rings], dtype=object)
+        near: Flags = np.asarray(shapely.dwithin(self._boundary, lines, distance))
+        return near
 
     def signed(self, points: Points) -> tuple[Points, Points]:
         """Distances with a sign, positive inside the region, and nearest boundary points."""

@@ -31,7 +31,7 @@ class Apart:
         away: how far each of its vertices is from the arcs, (n,).
         arcs: what is left of the walls, and the disk's arcs.
         aside: how far the middle of each of its edges is from the walls, (m,).
-        wall: the first of the two, for more questions.
+        wall, other: the same two, for more questions.
         distance: what is nearer than this coincides; a piece not twice as thick may be missing.
         step: long edges of the wall are looked at as often as this.
     """
@@ -41,6 +41,7 @@ class Apart:
     arcs: Rings
     aside: Points
     wall: BoundaryIndex
+    other: BoundaryIndex
     distance: float
     step: float
 
@@ -52,7 +53,7 @@ class Apart:
         """
         walls, arcs = Rings.of(wall.region.rings()), Rings.of(other.region.rings())
         away, aside = other.nearest(walls.points)[0], wall.nearest(arcs.edge_middles)[0]
-        return cls(walls, away, arcs, aside, wall, distance, step)
+        return cls(walls, away, arcs, aside, wall, other, distance, step)
 
     @property
     def is_away(self) -> Flags:

@@ -87,6 +87,11 @@ class Rings:
         ends[goes_past] = lasts[np.searchsorted(lasts, self.starts[ring[goes_past]])]
         return np.column_stack([firsts, ends])
 
+    def ring_at(self, start: int) -> Points:
+        """The points of the ring that begins with that number."""
+        size = int(self.sizes[int(np.searchsorted(self.starts, start))])
+        return self.points[start : start + size]
+
     def whole(self, chosen: Flags) -> Numbers:
         """The first point of each ring all of whose points are chosen."""
         return self.starts[np.logical_and.reduceat(chosen, self.starts)]

@@ -20,7 +20,7 @@ from shapely import Polygon
 
 from inlayfit.geometry.clipping import Shapes
 from inlayfit.geometry.groups import Flags, Numbers
-from inlayfit.geometry.mouths import Apart, Mouths, mouths_between
+from inlayfit.geometry.mouths import Apart, mouths_between
 from inlayfit.geometry.outlines import Outlines, Piece, outlines_of
 from inlayfit.geometry.region import Region
 
@@ -81,7 +81,7 @@ def traced(apart: Apart, *, wall_is_outside: bool) -> Tracing:
     is_sound[_with_left_ones_inside(polygons, apart, left)] = False
     left = departs.beside(apart, outlines, runs, is_sound)
     pieces = outlines.pieces(apart, polygons, is_sound)
-    for vertices, piece in _lone_pieces(apart, mouths, polygons, wall_is_outside):
+    for vertices, piece in _lone_pieces(apart, polygons, wall_is_outside):
         left.of_wall[vertices] = False
         pieces.append(piece)
     return Tracing(tuple(pieces), left)
@@ -96,27 +96,25 @@ def _with_left_ones_inside(polygons: Shapes, apart: Apart, left: Left) -> Number
     return numbers
 
 
-def _lone_pieces(
-    apart: Apart, mouths: Mouths, traced_too: Shapes, wall_is_outside: bool
-) -> list[tuple[Numbers, Piece]]:
+def _lone_pieces(apart: Apart, traced_too: Shapes, wall_is_outside: bool) -> list[tuple[Numbers, Piece]]:
     """Pieces that are all within a ring of wall, and that ring's vertices: none of it was reached.
 
     Not those with a ring in them, or in another piece: a ring tells nothing of holes. A ring may depart at
-    all its vertices and be touched between them: then mouths begin and end on it.
+    all its vertices and be touched between them, as a circle of chords is.
     """
-    walls, found = apart.walls, []
-    touched = walls.starts[walls.owners(mouths.edges.ravel())]
-    lone = np.setdiff1d(walls.whole(apart.is_away), touched)
-    probes = np.vstack([walls.points[lone], apart.arcs.points[apart.arcs.whole(apart.is_aside)]])
-    for number, (start, size) in enumerate(zip(lone, walls.sizes[walls.owners(lone)], strict=True)):
-        vertices = start + np.arange(size)
-        ring = walls.points[vertices]
+    starts = apart.walls.whole(apart.is_away).tolist()
+    rings = [apart.walls.ring_at(start) for start in starts]
+    is_lone = ~apart.other.comes_near(rings, apart.distance)
+    probes = np.vstack([*(ring[:1] for ring in rings), apart.arcs.points[apart.arcs.whole(apart.is_aside)]])
+    found = []
+    for number in np.flatnonzero(is_lone).tolist():
+        ring, vertices = rings[number], starts[number] + np.arange(len(rings[number]))
         polygon = Polygon(ring if wall_is_outside else ring[::-1])
         has_hole = shapely.intersects_xy(polygon, *np.delete(probes, number, axis=0).T).any()
         is_in_another = shapely.intersects_xy(traced_too, *probes[number]).any()
         if not (has_hole or is_in_another) and polygon.exterior.is_ccw and polygon.is_valid:
             deepest = vertices[apart.away[vertices].argmax()]
-            x, y = walls.points[deepest].tolist()
+            x, y = apart.walls.points[deepest].tolist()
             depth = float(apart.away[deepest])
             found.append((vertices, Piece(Region.of(polygon), (), depth, (x, y), is_apart=True)))
     return found

@@ -182,6 +182,19 @@ def test_a_hole_the_disk_cannot_enter_is_a_piece_that_touches_nothing() -> None:
     assert piece.region.area == pytest.approx(4.0)
 
 
+@pytest.mark.parametrize("chords", [100, 140, 160, 180, 200, 240, 400])
+def test_a_circle_of_chords_is_not_lost_because_the_disk_touches_no_vertex(chords: int) -> None:
+    """From 160 to 200 chords every vertex departs by more than a film, and no arc by enough for a mouth."""
+    angles = np.arange(chords) * (2 * math.pi / chords)
+    circle = shapely.Polygon(6 * np.column_stack([np.cos(angles), np.sin(angles)]))
+    shape = Region.of(shapely.union(circle, shapely.box(20, -5, 30, 5)))
+    reached = opened(shape, 3.0, EXACT)
+    assert not [piece for piece in left_of_opening(shape, reached, 3.0) if piece.is_apart]
+    holed = Region.of(shapely.difference(shapely.box(-20, -20, 20, 20), circle))
+    filled = closed(holed, 3.0, EXACT)
+    assert not [piece for piece in left_of_closing(holed, filled, 3.0) if piece.is_apart]
+
+
 def test_a_passage_has_two_mouths_and_a_corner_one() -> None:
     rooms = [shapely.box(0, 0, 20, 20), shapely.box(30, 0, 50, 20), shapely.box(19, 9, 31, 11)]
     shape = Region.of(shapely.union_all(rooms))
