@@ -152,7 +152,7 @@ class _Walls:
         numbers: its vertices, turn after turn, (w,).
         turn: the turn of each.
         first, last: the places in that list of the first and the last that departs, by turn; where none does,
-            the place after the turn's end and the one before its beginning.
+            those of the ends of the longest edge, the later one first.
         feet: where the mouths begin and end on it, (t, 2, 2).
     """
 
@@ -171,9 +171,15 @@ class _Walls:
         departing = np.flatnonzero(mouths.apart.is_away[numbers])
         np.minimum.at(first, turn[departing], departing)
         np.maximum.at(last, turn[departing], departing)
-        return cls(
-            numbers, turn, first, last, np.stack([mouths.feet[begun, 0], mouths.feet[ended, 1]], axis=1)
-        )
+        feet = np.stack([mouths.feet[begun, 0], mouths.feet[ended, 1]], axis=1)
+        starts = np.append(0, ends[:-1])
+        for one in np.flatnonzero((last < starts) & (ends - starts > 1)).tolist():
+            # An edge departs in its middle: the longest one.
+            vertices = mouths.apart.walls.points[numbers[starts[one] : ends[one]]]
+            spans = np.diff(np.vstack([feet[one, :1], vertices, feet[one, 1:]]), axis=0)
+            last[one] += int(np.hypot(*spans.T).argmax())
+            first[one] = last[one] + 1
+        return cls(numbers, turn, first, last, feet)
 
     def lines(self, apart: Apart) -> list[tuple[Points, Numbers]]:
         """The points of each turn, in three parts, and whose each is.
@@ -185,8 +191,9 @@ class _Walls:
         kept = (places >= self.first[self.turn] - 1) & (places <= self.last[self.turn] + 1)
         counts = np.bincount(self.turn, minlength=len(self.first))
         starts = starts_of(counts)
-        begins = np.flatnonzero((self.first == starts) | (self.last < starts))
-        ends = np.flatnonzero((self.last == starts + counts - 1) | (self.last < starts))
+        is_short = (self.first > self.last) & (counts < 2)
+        begins = np.flatnonzero((self.first == starts) | is_short)
+        ends = np.flatnonzero((self.last == starts + counts - 1) | is_short)
         return [
             (self.feet[begins, 0], begins),
             (apart.walls.points[self.numbers[kept]], self.turn[kept]),

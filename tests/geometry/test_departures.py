@@ -182,6 +182,35 @@ def test_a_hole_the_disk_cannot_enter_is_a_piece_that_touches_nothing() -> None:
     assert piece.region.area == pytest.approx(4.0)
 
 
+@examples(40, 400)
+@given(
+    radius=lengths(0.3, 3.0),
+    half=st.floats(0.2, 1.5),
+    apart_um=st.sampled_from([0.0, 0.0001, 0.01, 0.1, 1.0]),
+    sign=st.sampled_from([-1, 1]),
+    motion=rigid_motions(),
+)
+def test_a_wall_between_two_tips_that_the_disk_just_passes_is_not_tilted(
+    radius: float, half: float, apart_um: float, sign: int, motion: Transform
+) -> None:
+    """The arcs leave the tips a few micrometres round the corner, where the edges between are long."""
+    tip, far = radius + sign * apart_um / 1000, 6 * radius
+    low = [
+        (0, -tip),
+        (far * math.sin(half), -tip - far * math.cos(half)),
+        (-far * math.sin(half), -tip - far * math.cos(half)),
+    ]
+    high = [(-x, -y) for x, y in low]
+    box = shapely.box(-10 * radius, -6 * radius, 10 * radius, 6 * radius)
+    shape = Region.of(
+        shapely.difference(box, shapely.union(shapely.Polygon(low), shapely.Polygon(high)))
+    ).moved(motion)
+    reached = opened(shape, radius, EXACT)
+    found, whole = together(left_of_opening(shape, reached, radius)), shape.minus(reached)
+    assert bulges_out(whole, found) <= MICROMETRE
+    assert_nothing_added(found, whole)
+
+
 @pytest.mark.parametrize("chords", [100, 140, 160, 180, 200, 240, 400])
 def test_a_circle_of_chords_is_not_lost_because_the_disk_touches_no_vertex(chords: int) -> None:
     """From 160 to 200 chords every vertex departs by more than a film, and no arc by enough for a mouth."""
