@@ -136,6 +136,27 @@ def test_one_shallow_corner_is_found_however_little_area_it_has(
     assert piece.depth == pytest.approx(depth_um / 1000, abs=0.0004)
 
 
+@examples(20, 200)
+@given(chords=st.integers(160, 200), share=st.floats(0.4, 0.9), outside=st.booleans(), motion=rigid_motions())
+def test_a_circle_of_chords_that_the_disk_follows_is_no_piece(
+    chords: int, share: float, outside: bool, motion: Transform
+) -> None:
+    """At a corner that turns by t the disk stays r·(1/cos(t/2) − 1) away: about half a micrometre here."""
+    turn = 2 * math.pi / chords
+    radius = 0.0005 / (1 / math.cos(turn / 2) - 1)
+    angles = turn * np.arange(chords)
+    circle = shapely.Polygon(radius / share * np.column_stack([np.cos(angles), np.sin(angles)]))
+    x0, y0, x1, y1 = circle.bounds
+    beside = shapely.box(2 * x1, y0, 4 * x1, y1)  # something that does leave pieces
+    both = shapely.union(circle, beside)
+    sheet = shapely.box(3 * x0, 3 * y0, 6 * x1, 3 * y1)
+    shape = Region.of(sheet.difference(both) if outside else both).moved(motion)
+    other = (closed if outside else opened)(shape, radius, EXACT)
+    pieces = (left_of_closing if outside else left_of_opening)(shape, other, radius)
+    assert len(pieces) == 4
+    assert not any(piece.is_apart for piece in pieces)
+
+
 def room_and_chamber(entry: float, island: float) -> Region:
     """A room, and a chamber behind an entry; an island in the chamber."""
     parts = [shapely.box(0, 0, 30, 30), shapely.box(29, 15 - entry / 2, 41, 15 + entry / 2)]
