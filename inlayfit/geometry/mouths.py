@@ -145,6 +145,7 @@ def mouths_between(edges: Numbers, apart: Apart) -> Mouths | None:
     The vertex before an edge that departs may itself depart a little; then it is the one before that.
     """
     arcs, (first, last) = apart.arcs, edges.T
+    # By end (the mouth's beginning, its end), then by try (the nearer vertex, the next), then by mouth.
     tried = np.array([[first, arcs.after(first, -1)], [arcs.after(last), arcs.after(last, 2)]])
     off, feet = apart.wall.nearest(arcs.points[tried.ravel()])
     off, feet = off.reshape(tried.shape), feet.reshape(*tried.shape, 2)
