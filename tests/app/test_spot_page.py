@@ -71,9 +71,9 @@ def test_nothing_is_scrolled_at_1280_by_800(
     spot = _low(window, settled, coating).work.spot
     qtbot.waitUntil(lambda: spot.verticalScrollBar().maximum() == 0, timeout=5_000)
     for part in (spot.loupe, spot.next, spot.stack.view, spot.stack.coating_box, spot.stack.opener):
-        assert _is_in_sight(window, part)
+        _wait_for(window, qtbot, part)
     assert spot.stack.left_note.isVisible() is (coating is COATED)
-    assert spot.loupe.height() >= 140
+    qtbot.waitUntil(lambda: spot.loupe.height() >= 140, timeout=5_000)
     assert spot.loupe.width() <= spot.viewport().width()
 
 
@@ -89,7 +89,7 @@ def test_the_boxes_wait_behind_a_button_that_leads_to_them(
     assert stack.opener.isChecked()
     for part in (stack.depth_box, stack.spread_box, stack.view, stack.opener, spot.loupe):
         _wait_for(window, qtbot, part)
-    assert spot.verticalScrollBar().maximum() == 0
+    qtbot.waitUntil(lambda: spot.verticalScrollBar().maximum() == 0, timeout=5_000)
     assert spot.loupe.height() == READING_ONLY_PX
     assert leaves_ink(spot.loupe)
     QTest.mouseClick(stack.opener, Qt.MouseButton.LeftButton)
@@ -99,12 +99,14 @@ def test_the_boxes_wait_behind_a_button_that_leads_to_them(
     qtbot.waitUntil(lambda: spot.verticalScrollBar().maximum() == 0, timeout=5_000)
 
 
-def test_a_face_that_is_to_be_typed_opens_the_boxes(window: MainWindow, settled: Settled) -> None:
+def test_a_face_that_is_to_be_typed_opens_the_boxes(
+    window: MainWindow, settled: Settled, qtbot: QtBot
+) -> None:
     stack = _low(window, settled).work.spot.stack
     stack.view.part_activated.emit(StackPart.DEPTH)
     QApplication.processEvents()
     assert stack.depth_box.hasFocus()
-    assert _is_in_sight(window, stack.depth_box)
+    _wait_for(window, qtbot, stack.depth_box)
     QTest.keyClicks(stack.depth_box.lineEdit(), "2.9")
     QTest.keyClick(stack.depth_box.lineEdit(), Qt.Key.Key_Return)
     assert window.session.state.fittings[0].stack.depth_mm == 2.9
@@ -117,7 +119,7 @@ def test_coated_boxes_are_not_scrolled_either(
     spot.stack.opener.click()
     for part in (spot.next, spot.stack.depth_box, spot.stack.left_note):
         _wait_for(window, qtbot, part)
-    assert spot.verticalScrollBar().maximum() == 0
+    qtbot.waitUntil(lambda: spot.verticalScrollBar().maximum() == 0, timeout=5_000)
 
 
 def test_where_there_is_room_the_boxes_stand_open(window: MainWindow, settled: Settled, qtbot: QtBot) -> None:
@@ -125,7 +127,7 @@ def test_where_there_is_room_the_boxes_stand_open(window: MainWindow, settled: S
     window.resize(1440, 900)
     qtbot.waitUntil(stack.depth_box.isVisible, timeout=5_000)
     assert not stack.opener.isVisible()
-    assert window.work.spot.verticalScrollBar().maximum() == 0
+    qtbot.waitUntil(lambda: window.work.spot.verticalScrollBar().maximum() == 0, timeout=5_000)
     window.resize(1280, 800)
     qtbot.waitUntil(lambda: not stack.depth_box.isVisible(), timeout=5_000)
     assert stack.opener.isVisible()
