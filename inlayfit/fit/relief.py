@@ -140,9 +140,8 @@ class _Corners:
 
 
 def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radius: float) -> _Corners:
-    rings = _vertices_of(residues)
-    counts = np.array([len(ring) for ring in rings])
-    middles = np.add.reduceat(np.vstack(rings), starts_of(counts), axis=0) / counts[:, None]
+    rims = Edges.of(np.array([residue.region.shape for residue in residues], dtype=object))
+    middles = np.add.reduceat(rims.starts, starts_of(rims.counts), axis=0) / rims.counts[:, None]
     corners = np.array([residue.tip for residue in residues])
     nearest = centres.nearest(np.vstack([corners, middles]))[1]
     starts, feet = nearest[: len(residues)], nearest[len(residues) :]
@@ -154,18 +153,6 @@ def _corners(residues: list[Residue], centres: BoundaryIndex, half: Region, radi
     near = clipped(half, boxes)
     walls = Edges.of(near)
     return _Corners(residues, targets, corners, starts, middles, feet, channels, boxes, near, walls)
-
-
-def _vertices_of(residues: list[Residue]) -> list[Points]:
-    """All vertices of each, the first one of a ring once."""
-    polygons, of_residue = shapely.get_parts(
-        [residue.region.shape for residue in residues], return_index=True
-    )
-    rings, of_polygon = shapely.get_rings(polygons, return_index=True)
-    points, of_ring = shapely.get_coordinates(rings, return_index=True)
-    is_new = np.diff(of_ring, append=-1) == 0  # the last point of a ring is its first
-    counts = np.bincount(of_residue[of_polygon[of_ring[is_new]]])
-    return np.split(points[is_new], np.cumsum(counts)[:-1])
 
 
 def _boxes(targets: Targets, which: Numbers, origins: Points, radius: float) -> Points:

@@ -78,8 +78,10 @@ def traced(apart: Apart, *, wall_is_outside: bool) -> Tracing:
     polygons, is_sound = outlines.polygons()
     runs = edges[turns[:, 1]]
     left = departs.beside(apart, outlines, runs, is_sound)
-    is_sound[_with_left_ones_inside(polygons, apart, left)] = False
-    left = departs.beside(apart, outlines, runs, is_sound)
+    unsound = _with_left_ones_inside(polygons, apart, left)
+    if len(unsound):
+        is_sound[unsound] = False
+        left = departs.beside(apart, outlines, runs, is_sound)
     pieces = outlines.pieces(apart, polygons, is_sound)
     for vertices, piece in _lone_pieces(apart, polygons, wall_is_outside):
         left.of_wall[vertices] = False

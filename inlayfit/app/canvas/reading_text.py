@@ -6,7 +6,8 @@ import math
 
 from PySide6.QtCore import QCoreApplication
 
-from inlayfit.units import MINUS, Unit, format_length, format_per_side
+from inlayfit.document.sentence import overall_words
+from inlayfit.units import MINUS, Unit, format_length
 
 
 def signed(gap_mm: float, unit: Unit) -> str:
@@ -19,7 +20,7 @@ def signed_overall(gap_mm: float, unit: Unit) -> str:
     """Twice the rounded gap, in brackets: "(+0.062)"."""
     if not math.isfinite(gap_mm):
         return ""
-    overall = format_per_side(gap_mm, unit).partition("(")[2].removesuffix(" overall)")
+    overall = overall_words(gap_mm, unit)
     sign = "" if overall.startswith(MINUS) or not _counts(overall) else "+"
     return f"({sign}{overall})"
 

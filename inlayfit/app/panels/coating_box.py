@@ -8,7 +8,6 @@ from PySide6.QtCore import QCoreApplication, QSize, Qt, Slot
 from PySide6.QtWidgets import QCheckBox, QFormLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from inlayfit.app import theme
-from inlayfit.app.canvas.reading_text import signed_overall
 from inlayfit.app.panels.sentence_box import FormBox
 from inlayfit.app.session import Change, Session
 from inlayfit.app.widgets.length_box import LengthBox
@@ -24,6 +23,7 @@ from inlayfit.document.coating import (
     with_face,
     with_thickness,
 )
+from inlayfit.document.sentence import overall_words
 from inlayfit.document.state import Fitting
 from inlayfit.fit.spec import Half
 from inlayfit.units import Unit, format_length
@@ -181,7 +181,7 @@ def left_words(fitting: Fitting, unit: Unit) -> str:
         else _tr("Coated: bites by {0} per side ({1} overall).")
     )
     side = format_length(abs(left), unit, with_unit=False)
-    return pattern.format(side, signed_overall(abs(left), unit).strip("(+)"))
+    return pattern.format(side, overall_words(abs(left), unit))
 
 
 def _tr(text: str) -> str:
